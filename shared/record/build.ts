@@ -1,0 +1,43 @@
+import * as z from 'zod/mini';
+import { checklistStage } from './checklist.ts';
+import { clothBody } from './cloth.ts';
+import { id, kelvin, name, positive, stamp, zone } from './common.ts';
+import { cureSchedule } from './cure-schedule.ts';
+import type { Known } from './known.ts';
+import { resinGoal } from './plan.ts';
+import { releaseSystemBody } from './release-system.ts';
+import { resinSystemBody } from './resin-system.ts';
+import { revision } from './revision.ts';
+import { tapeBody } from './tape.ts';
+
+export const buildVersion = 1;
+
+/** One making of a tube. Everything it depends on is copied in when it starts and never changes. */
+export const buildHeader = z.looseObject({
+  record: z.literal('build'),
+  v: z.number(),
+  id,
+  name,
+  /** Third of its name: 'Upper mast no. 3' */
+  number: z.number().check(z.gte(1)),
+  /** The plan revision it was started from, whole. */
+  plan: z.optional(revision),
+  cloth: clothBody,
+  /** Dry cloth that goes in, kg */
+  clothMass: positive,
+  typed: z.optional(z.string()),
+  resin: resinSystemBody,
+  release: z.optional(releaseSystemBody),
+  tape: z.optional(tapeBody),
+  goal: resinGoal,
+  route: z.array(checklistStage),
+  schedule: z.optional(cureSchedule),
+  mandrelDiameter: z.optional(positive),
+  tubeLength: z.optional(positive),
+  plies: z.optional(positive),
+  serviceTemperature: z.optional(kelvin),
+  startedAt: stamp,
+  zone,
+  device: id,
+});
+export type BuildHeader = Known<z.infer<typeof buildHeader>>;

@@ -1,0 +1,22 @@
+import * as z from 'zod/mini';
+import { name, positive, text } from './common.ts';
+import type { Known } from './known.ts';
+
+export const fibers = ['carbon', 'glass', 'aramid', 'other'] as const;
+export type Fiber = (typeof fibers)[number];
+
+/** Dry cloth as it comes off the roll. */
+export const clothBody = z.looseObject({
+  name,
+  fiber: z.enum(fibers),
+  /** kg/m3 */
+  fiberDensity: positive,
+  /** kg/m2 */
+  arealWeight: positive,
+  /** Width of the roll, m */
+  rollWidth: z.optional(positive),
+  /** A starter value that a data sheet or a weighing replaces. */
+  typical: z.optional(z.boolean()),
+  note: z.optional(text),
+});
+export type Cloth = Known<z.infer<typeof clothBody>>;

@@ -1,0 +1,196 @@
+import * as z from 'zod/mini';
+import { id, kelvin, nonNegative, positive, share, stamp, text, typed, zone } from './common.ts';
+import type { Known } from './known.ts';
+
+export const entryVersion = 1;
+
+/** Free timers belong to the bench, not to a build or an oven load. */
+export const benchSubject = 'bench';
+
+const base = {
+  record: z.literal('entry'),
+  v: z.number(),
+  id,
+  /** The build, the oven load or the bench it belongs to. */
+  subject: id,
+  /** May be set back by the builder. */
+  happenedAt: stamp,
+  /** May not. */
+  recordedAt: stamp,
+  zone,
+  device: id,
+  /** The first entry of the fact this one corrects, never another correction. */
+  corrects: z.optional(id),
+  typed: z.optional(typed),
+};
+
+export const overrideReasons = ['doneNotTicked', 'notNeeded', 'anotherWay', 'goingOn'] as const;
+export type OverrideReason = (typeof overrideReasons)[number];
+export const guards = ['dryRun', 'release', 'rotation', 'films'] as const;
+export type Guard = (typeof guards)[number];
+export const clockPurposes = ['potLife', 'dry', 'soak', 'hold', 'free'] as const;
+export type ClockPurpose = (typeof clockPurposes)[number];
+export const weightsOf = [
+  'cutCloth',
+  'wetCloth',
+  'wetFilms',
+  'leftover',
+  'wipings',
+  'cured',
+  'offcut',
+  'filmIn',
+  'filmOut',
+] as const;
+export type WeightOf = (typeof weightsOf)[number];
+export const checkOutcomes = ['gelled', 'notYet', 'tacky', 'dry', 'soft', 'hard'] as const;
+export const ovenStages = ['lit', 'off', 'out'] as const;
+
+const round = z.number().check(z.gte(1), z.lte(99));
+
+export const entry = z.discriminatedUnion('kind', [
+  z.looseObject({
+    ...base,
+    kind: z.literal('tick'),
+    step: id,
+    round,
+    /** Ticked later by 'all done to here': it was done, nobody saw when. */
+    timeNotSeen: z.optional(z.boolean()),
+  }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('override'),
+    guard: z.enum(guards),
+    round,
+    reason: z.enum(overrideReasons),
+  }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('surroundings'),
+    air: z.optional(kelvin),
+    resin: z.optional(kelvin),
+    mandrel: z.optional(kelvin),
+    /** Relative humidity, 0 to 1 */
+    humidity: z.optional(share),
+  }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('cupStarted'),
+    cup: id,
+    /** First, second, third of its round. */
+    number: z.number().check(z.gte(1)),
+    of: z.number().check(z.gte(1)),
+    round,
+    /** kg wanted of each part */
+    resin: positive,
+    hardener: positive,
+    /** Most the cup may hold, kg */
+    holds: positive,
+  }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('pour'),
+    cup: id,
+    part: z.enum(['resin', 'hardener']),
+    /** kg of this pour alone; a cup's amount is the sum of its pours */
+    mass: positive,
+    /** Recorded short or over on purpose. */
+    asItIs: z.optional(z.enum(['lean', 'rich'])),
+  }),
+  z.looseObject({ ...base, kind: z.literal('cupEmpty'), cup: id }),
+  z.looseObject({ ...base, kind: z.literal('cupDiscarded'), cup: id }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('clockStarted'),
+    clock: id,
+    purpose: z.enum(clockPurposes),
+    label: z.string(),
+    /** s */
+    lasts: positive,
+    /** s before the end at which it warns */
+    warns: nonNegative,
+    cup: z.optional(id),
+    step: z.optional(id),
+    round: z.optional(round),
+  }),
+  z.looseObject({ ...base, kind: z.literal('clockAnswered'), clock: id }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('filmCount'),
+    direction: z.enum(['in', 'out']),
+    count: nonNegative,
+    round,
+  }),
+  z.looseObject({ ...base, kind: z.literal('reading'), channel: id, temperature: kelvin }),
+  z.looseObject({ ...base, kind: z.literal('ovenStage'), stage: z.enum(ovenStages) }),
+  z.looseObject({ ...base, kind: z.literal('roundStarted'), round }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('check'),
+    what: z.enum(['gel', 'tack', 'hardness']),
+    outcome: z.enum(checkOutcomes),
+    /** The cup whose kept sample was felt. */
+    cup: z.optional(id),
+    shoreD: z.optional(nonNegative),
+  }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('weight'),
+    what: z.enum(weightsOf),
+    /** kg */
+    mass: nonNegative,
+    round: z.optional(round),
+  }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('measurement'),
+    what: z.enum(['outsideDiameter', 'circumference', 'length']),
+    /** Distance from the datum end, m */
+    station: nonNegative,
+    /** m */
+    value: positive,
+  }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('disposition'),
+    outcome: z.enum(['good', 'rework', 'scrap']),
+    text: z.optional(text),
+  }),
+  z.looseObject({ ...base, kind: z.literal('note'), text }),
+  z.looseObject({ ...base, kind: z.literal('photo'), hash: id, caption: z.optional(text) }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('joinedOvenLoad'),
+    build: id,
+    ovenLoad: id,
+    round,
+    /** The part sensor on this build's tube. */
+    channel: z.optional(id),
+  }),
+  z.looseObject({ ...base, kind: z.literal('closed') }),
+  z.looseObject({ ...base, kind: z.literal('reopened') }),
+  z.looseObject({ ...base, kind: z.literal('retracted'), corrects: id }),
+]);
+export type Entry = Known<z.infer<typeof entry>>;
+export type EntryKind = Entry['kind'];
+export type EntryOf<K extends EntryKind> = Extract<Entry, { kind: K }>;
+
+/** An entry of a kind this version does not know: kept, shown as such, passed on in backups. */
+export const foreignEntry = z.looseObject({ ...base, kind: z.string() });
+export type ForeignEntry = Known<z.infer<typeof foreignEntry>>;
+export type AnyEntry = Entry | ForeignEntry;
+
+const known = new Set<string>(
+  entry.def.options.map((option) => option.def.shape.kind.def.values[0] as string),
+);
+
+export function isKnown(e: AnyEntry): e is Entry {
+  return known.has(e.kind);
+}
+
+type Stamped = 'record' | 'v' | 'id' | 'recordedAt' | 'zone' | 'device' | 'happenedAt';
+type DistributiveOmit<T, K extends string> = T extends unknown
+  ? { [P in keyof T as P extends K ? never : P]: T[P] }
+  : never;
+
+/** What a screen says happened; the journal stamps it. `happenedAt` is now unless the builder set it back. */
+export type EntryDraft = DistributiveOmit<Entry, Stamped> & { happenedAt?: number };

@@ -1,0 +1,17 @@
+import * as z from 'zod/mini';
+import { name, positive, text } from './common.ts';
+import type { Known } from './known.ts';
+
+export const mandrelMaterials = ['aluminum', 'steel', 'composite', 'foam', 'other'] as const;
+
+export const mandrelBody = z.looseObject({
+  name,
+  material: z.enum(mandrelMaterials),
+  /** m, bare */
+  diameter: positive,
+  /** m */
+  length: positive,
+  typical: z.optional(z.boolean()),
+  note: z.optional(text),
+});
+export type Mandrel = Known<z.infer<typeof mandrelBody>>;

@@ -1,0 +1,57 @@
+import * as z from 'zod/mini';
+import { kelvin, name, positive, share, text } from './common.ts';
+import type { Known } from './known.ts';
+
+/** How the data sheet states the mix. Whatever it says, the bench works in grams. */
+export const mixRatio = z.discriminatedUnion('by', [
+  z.looseObject({ by: z.literal('weight'), /** parts of hardener to 100 of resin */ phr: positive }),
+  z.looseObject({ by: z.literal('volume'), resinParts: positive, hardenerParts: positive }),
+  z.looseObject({
+    by: z.literal('equivalents'),
+    /** g of resin to one epoxide equivalent */
+    epoxide: positive,
+    /** g of hardener to one amine hydrogen equivalent */
+    amineHydrogen: positive,
+  }),
+]);
+export type MixRatio = Known<z.infer<typeof mixRatio>>;
+
+/** What the data sheet calls the end of the pot life; for gel and peak only part of it is usable. */
+export const potLifeEnds = ['viscosityDoubled', 'gel', 'peakExotherm'] as const;
+
+export const potLife = z.looseObject({
+  /** s */
+  time: positive,
+  /** kg of mixed resin it was measured on */
+  mass: positive,
+  /** K */
+  temperature: kelvin,
+  ends: z.enum(potLifeEnds),
+});
+export type PotLife = Known<z.infer<typeof potLife>>;
+
+/** A resin with one hardener. The same resin with SLOW and with FAST is two systems. */
+export const resinSystemBody = z.looseObject({
+  name,
+  /** As it stands on the can, and shown wherever hardener is poured: SLOW, FAST. */
+  hardener: name,
+  lot: z.optional(z.string()),
+  ratio: mixRatio,
+  /** kg/m3 */
+  resinDensity: positive,
+  hardenerDensity: positive,
+  curedDensity: positive,
+  /** Share of the hardener by which a cup may be off. */
+  tolerance: share,
+  /** Most that may be mixed in one cup, kg */
+  largestCup: positive,
+  potLife,
+  /** Times at temperature that the data sheet gives for full cure. */
+  curePoints: z.array(z.looseObject({ temperature: kelvin, /** s */ time: positive })),
+  highestTemperature: z.optional(kelvin),
+  /** Highest glass transition the system reaches, K */
+  glassTransition: z.optional(kelvin),
+  typical: z.optional(z.boolean()),
+  note: z.optional(text),
+});
+export type ResinSystem = Known<z.infer<typeof resinSystemBody>>;

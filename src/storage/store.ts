@@ -1,0 +1,79 @@
+import type { Checked, RestoreOutcome } from '#storage/backup-check.ts';
+import type { AnyEntry } from '#shared/record/entry.ts';
+import type { PhotoRecord } from '#shared/record/photo.ts';
+import type { Gated, Header } from '#shared/record/read.ts';
+import type { DocType, ForeignRevision, Revision, RevisionOf } from '#shared/record/revision.ts';
+import type { Summary } from '#shared/record/summary.ts';
+
+/** Folds one subject into its cached summary. The app passes it in, so that storage needs no calc. */
+export type Summarize = (header: Header, entries: readonly AnyEntry[]) => Summary;
+
+export interface Batch {
+  entries?: readonly AnyEntry[];
+  headers?: readonly Header[];
+  revisions?: readonly (Revision | ForeignRevision)[];
+  photos?: readonly { record: PhotoRecord; blob: Blob }[];
+}
+
+/** Why a write did not happen. Words for people are made in the app. */
+export type WriteFailure = 'full' | 'closed' | 'newerVersion' | 'refused';
+export class WriteError extends Error {
+  constructor(
+    readonly reason: WriteFailure,
+    options?: ErrorOptions,
+  ) {
+    super(`not saved: ${reason}`, options);
+    this.name = 'WriteError';
+  }
+}
+
+export type OpenFailure = 'newerVersion' | 'unavailable' | 'blocked';
+export type OpenResult = { ok: true; store: Store; refilled: Refilled } | { ok: false; reason: OpenFailure; detail: string };
+
+/** What one copy lacked and got back from the other when the store was opened. */
+export interface Refilled {
+  database: number;
+  lines: number;
+}
+
+export interface Page {
+  summaries: Summary[];
+  /** Pass it on to get the next page; absent at the end. */
+  next?: string;
+}
+
+/** The one door to what is kept. Every write is one durable transaction in both copies. */
+export interface Store {
+  readonly database: string;
+  readonly device: string;
+  /** Sorts by time and never goes back on this device, whatever the clock does. */
+  newId(): string;
+  /** Resolves only when it is on disk in the database, and in the lines file where there is one. Throws WriteError. */
+  write(batch: Batch): Promise<void>;
+  /** All of one subject's entries by id; `since` (ms) skips older ones by their id. */
+  entries(subject: string, since?: number): Promise<Gated<AnyEntry>[]>;
+  header(id: string): Promise<Gated<Header> | undefined>;
+  /** Every head of every document of a type, retired ones too: two heads of one document are a conflict. */
+  heads<T extends DocType>(type: T): Promise<RevisionOf<T>[]>;
+  /** All revisions of one document, oldest first. */
+  revisions(doc: string): Promise<(Revision | ForeignRevision)[]>;
+  /** Newest first, missing or outdated ones made anew. */
+  summaries(options: { of: Summary['of']; limit: number; after?: string }): Promise<Page>;
+  summary(subject: string): Promise<Summary | undefined>;
+  photo(hash: string): Promise<Blob | undefined>;
+  /** This phone's own values (settings, when the last backup was): they never travel in a backup. */
+  phoneValue(key: string): Promise<unknown>;
+  setPhoneValue(key: string, value: unknown): Promise<void>;
+  /** Called with the subjects and documents that another tab wrote. */
+  onOthersWrote(listener: (ids: string[]) => void): () => void;
+  /** Called when the connection is lost for good: a newer version of the app wants the database, or it was deleted. */
+  onLost(listener: () => void): () => void;
+  counts(): Promise<{ builds: number; ovenLoads: number; entries: number; revisions: number; photos: number; photoBytes: number; unreadable: number }>;
+  /** Whether the second copy, the lines file, is being kept. */
+  linesKept(): boolean;
+  backup(options: { photos: boolean; app: string; at: number }): AsyncGenerator<string>;
+  checkBackup(text: string): Checked;
+  /** Merges a checked backup: union of entries, headers and revisions. Writing it twice changes nothing. */
+  restore(checked: Checked & { ok: true }, onProgress?: (share: number) => void): Promise<RestoreOutcome>;
+  close(): Promise<void>;
+}
