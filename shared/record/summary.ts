@@ -8,6 +8,8 @@ export const foldVersion = 1;
 /** Facts of one build, folded from its entries; results are computed from them when shown. */
 export const buildSummary = z.looseObject({
   of: z.literal('build'),
+  /** Absent once closed, so that an index on it holds only what is open. */
+  open: z.optional(z.literal(1)),
   subject: id,
   foldVersion: z.number(),
   name: z.string(),
@@ -37,6 +39,8 @@ export type BuildSummary = Known<z.infer<typeof buildSummary>>;
 
 export const ovenSummary = z.looseObject({
   of: z.literal('ovenLoad'),
+  /** Absent once closed, so that an index on it holds only what is open. */
+  open: z.optional(z.literal(1)),
   subject: id,
   foldVersion: z.number(),
   number: z.number(),

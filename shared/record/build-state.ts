@@ -1,0 +1,105 @@
+import type { BuildHeader } from './build.ts';
+import { type ClockState, clockFrom } from './clock-state.ts';
+import { type CupState, foldCups } from './cup-state.ts';
+import type { AnyEntry, Entry, EntryKind, EntryOf, WeightOf } from './entry.ts';
+import { type Fact, holding, settle } from './journal.ts';
+import { foldRoute, type StageState, type StepState } from './route-state.ts';
+
+/** A build as it stands: its header and the pure fold of its entries. */
+export interface BuildState {
+  header: BuildHeader;
+  /** Everything that was ever entered, in the order it happened. */
+  facts: Fact[];
+  rounds: number;
+  stages: StageState[];
+  /** The first step not done; absent when the route is through. */
+  next?: StepState;
+  cups: CupState[];
+  clocks: ClockState[];
+  surroundings?: Fact<EntryOf<'surroundings'>>;
+  overrides: Fact<EntryOf<'override'>>[];
+  /** Latest count of each round: films laid in, films taken out. */
+  films: Map<number, { in?: number; out?: number }>;
+  /** Latest weight of each thing, kg */
+  weights: Map<WeightOf, Fact<EntryOf<'weight'>>>;
+  measurements: Fact<EntryOf<'measurement'>>[];
+  checks: Fact<EntryOf<'check'>>[];
+  notes: Fact<EntryOf<'note'>>[];
+  photos: Fact<EntryOf<'photo'>>[];
+  ovenLoads: Fact<EntryOf<'joinedOvenLoad'>>[];
+  disposition?: Fact<EntryOf<'disposition'>>;
+  closedAt?: number;
+  /** When anything last happened, ms */
+  lastAt: number;
+}
+
+function of<K extends EntryKind>(facts: readonly Fact<Entry>[], kind: K): Fact<EntryOf<K>>[] {
+  return facts.filter((f): f is Fact<EntryOf<K>> => f.entry.kind === kind);
+}
+
+function foldFilms(counts: readonly Fact<EntryOf<'filmCount'>>[]): BuildState['films'] {
+  const films: BuildState['films'] = new Map();
+  for (const { entry: e } of counts) {
+    const round = films.get(e.round) ?? {};
+    round[e.direction] = e.count;
+    films.set(e.round, round);
+  }
+  return films;
+}
+
+/** Clocks end when answered, and a pot life when its cup is empty or thrown out. */
+export function foldClocks(facts: readonly Fact<Entry>[], cups: readonly CupState[]): ClockState[] {
+  const clocks = new Map<string, ClockState>();
+  for (const { entry, root } of of(facts, 'clockStarted')) {
+    if (!clocks.has(entry.clock)) clocks.set(entry.clock, clockFrom(entry, root));
+  }
+  for (const { entry } of of(facts, 'clockAnswered')) {
+    const clock = clocks.get(entry.clock);
+    if (clock) clock.endedAt ??= entry.happenedAt;
+  }
+  for (const clock of clocks.values()) {
+    const cup = clock.purpose === 'potLife' ? cups.find((c) => c.cup === clock.cup) : undefined;
+    const gone = cup?.emptyAt ?? cup?.discardedAt;
+    if (gone !== undefined) clock.endedAt ??= gone;
+  }
+  return [...clocks.values()];
+}
+
+/** Whether the last word on open or closed was 'closed', and when. */
+export function closedSince(facts: readonly Fact<Entry>[]): number | undefined {
+  const last = facts.filter((f) => f.entry.kind === 'closed' || f.entry.kind === 'reopened').at(-1);
+  return last?.entry.kind === 'closed' ? last.entry.happenedAt : undefined;
+}
+
+export function foldBuild(header: BuildHeader, entries: readonly AnyEntry[]): BuildState {
+  const all = settle(entries);
+  const facts = holding(all);
+  const rounds = Math.max(1, ...of(facts, 'roundStarted').map((f) => f.entry.round));
+  const stages = foldRoute(header.route, rounds, of(facts, 'tick'));
+  const next = stages.flatMap((s) => s.steps).find((s) => !s.done);
+  const cups = foldCups(facts);
+  const surroundings = of(facts, 'surroundings').at(-1);
+  const disposition = of(facts, 'disposition').at(-1);
+  const closedAt = closedSince(facts);
+  return {
+    header,
+    facts: all,
+    rounds,
+    stages,
+    ...(next && { next }),
+    cups,
+    clocks: foldClocks(facts, cups),
+    ...(surroundings && { surroundings }),
+    overrides: of(facts, 'override'),
+    films: foldFilms(of(facts, 'filmCount')),
+    weights: new Map(of(facts, 'weight').map((f) => [f.entry.what, f])),
+    measurements: of(facts, 'measurement'),
+    checks: of(facts, 'check'),
+    notes: of(facts, 'note'),
+    photos: of(facts, 'photo'),
+    ovenLoads: of(facts, 'joinedOvenLoad'),
+    ...(disposition && { disposition }),
+    ...(closedAt !== undefined && { closedAt }),
+    lastAt: Math.max(header.startedAt, ...facts.map((f) => f.entry.happenedAt)),
+  };
+}

@@ -1,0 +1,192 @@
+/**
+ * Every unit a field takes, with its size in SI. All are exact but the mole's 'equivalent', which is a count.
+ *
+ * Yard and pound: international agreement of 1959 (24 FR 5348): 1 yd = 0.9144 m, 1 lb = 0.45359237 kg.
+ * Gallon: 231 in3, NIST Handbook 44, appendix C. Standard gravity 9.80665 m/s2, thermochemical calorie 4.184 J,
+ * degree Fahrenheit: NIST Special Publication 811 (2008), appendix B.
+ */
+const inch = 0.0254;
+const foot = 12 * inch;
+const yard = 3 * foot;
+const pound = 0.45359237;
+const ounce = pound / 16;
+const gallon = 231 * inch ** 3;
+const poundForce = pound * 9.80665;
+const psi = poundForce / inch ** 2;
+const rankine = 5 / 9;
+const minute = 60;
+const hour = 3600;
+const degree = Math.PI / 180;
+
+/** label as shown, SI per unit, other spellings (see unitKey for how they are compared), SI at zero */
+type Row = readonly [label: string, factor: number, spellings?: string, zero?: number];
+
+const rows = {
+  mass: [
+    ['g', 1e-3, 'gram gramme gm'],
+    ['kg', 1, 'kilo kilogram kgs'],
+    ['mg', 1e-6, 'milligram'],
+    ['oz', ounce, 'ounce'],
+    ['lb', pound, 'pound lbm #'],
+  ],
+  length: [
+    ['mm', 1e-3, 'millimeter millimetre'],
+    ['cm', 1e-2, 'centimeter centimetre'],
+    ['m', 1, 'meter metre'],
+    ['µm', 1e-6, 'um micron micrometer micrometre'],
+    ['in', inch, '" inch inches'],
+    ['ft', foot, "' foot feet"],
+    ['yd', yard, 'yard'],
+    ['thou', inch / 1000, 'mil'],
+  ],
+  area: [
+    ['m²', 1],
+    ['cm²', 1e-4],
+    ['mm²', 1e-6],
+    ['yd²', yard ** 2, 'sqyd'],
+    ['ft²', foot ** 2, 'sqft'],
+    ['in²', inch ** 2, 'sqin'],
+  ],
+  // Cloth is sold as '200 g' and '5.7 oz': grams a square meter and ounces a square yard (common practice, no source).
+  arealWeight: [
+    ['g/m²', 1e-3, 'gsm g gram g/sqm'],
+    ['kg/m²', 1],
+    ['oz/yd²', ounce / yard ** 2, 'oz ounce osy oz/sqyd'],
+    ['oz/ft²', ounce / foot ** 2, 'oz/sqft'],
+    ['lb/ft²', pound / foot ** 2, 'psf'],
+  ],
+  density: [
+    ['g/cm³', 1e3, 'g/cc g/ml gcc sg'],
+    ['kg/m³', 1],
+    ['kg/L', 1e3],
+    ['g/L', 1],
+    ['lb/gal', pound / gallon, 'ppg'],
+    ['lb/ft³', pound / foot ** 3, 'pcf'],
+    ['lb/in³', pound / inch ** 3, 'pci'],
+  ],
+  volume: [
+    ['mL', 1e-6, 'cc cm3 milliliter'],
+    ['L', 1e-3, 'liter litre'],
+    ['fl oz', gallon / 128, 'oz'],
+    ['pt', gallon / 8, 'pint'],
+    ['qt', gallon / 4, 'quart'],
+    ['gal', gallon, 'gallon'],
+  ],
+  temperature: [
+    ['°C', 1, 'celsius centigrade', 273.15],
+    ['°F', rankine, 'fahrenheit', 459.67 * rankine],
+    ['K', 1, 'kelvin'],
+  ],
+  temperatureDifference: [
+    ['°C', 1, 'k kelvin celsius'],
+    ['°F', rankine, 'fahrenheit'],
+  ],
+  duration: [
+    ['s', 1, 'sec second'],
+    ['min', minute, 'm minute'],
+    ['h', hour, 'hr hour'],
+    ['d', 24 * hour, 'day'],
+  ],
+  rampRate: [
+    ['°C/min', 1 / minute, 'k/min c/minute c/m'],
+    ['°C/h', 1 / hour, 'k/h c/hr c/hour'],
+    ['°C/s', 1, 'k/s c/sec'],
+    ['°F/min', rankine / minute, 'f/minute f/m'],
+    ['°F/h', rankine / hour, 'f/hr f/hour'],
+  ],
+  fraction: [['%', 1e-2, 'percent pct %rh']],
+  massRate: [
+    ['g/min', 1e-3 / minute, 'g/m g/minute'],
+    ['kg/h', 1 / hour, 'kg/hr kg/hour'],
+    ['g/h', 1e-3 / hour, 'g/hr g/hour'],
+    ['oz/min', ounce / minute, 'oz/m oz/minute'],
+    ['lb/h', pound / hour, 'lb/hr lb/hour'],
+  ],
+  linearDensity: [
+    ['g/m', 1e-3, 'tex'],
+    ['kg/m', 1],
+    ['oz/ft', ounce / foot],
+    ['lb/ft', pound / foot],
+  ],
+  equivalentWeight: [['g/eq', 1e-3, 'g/mol g/equiv eew ahew kg/keq']],
+  activationEnergy: [
+    ['kJ/mol', 1e3],
+    ['kcal/mol', 4184],
+  ],
+  force: [
+    ['N', 1, 'newton'],
+    ['kN', 1e3],
+    ['lbf', poundForce, 'lb pound'],
+  ],
+  pressure: [
+    ['MPa', 1e6, 'n/mm2'],
+    ['kPa', 1e3],
+    ['GPa', 1e9],
+    ['Pa', 1],
+    ['psi', psi, 'lbf/in2 lb/in2'],
+    ['ksi', psi * 1e3],
+    ['Msi', psi * 1e6],
+  ],
+  stiffness: [
+    ['N·m²', 1],
+    ['N·mm²', 1e-6],
+    ['lbf·in²', poundForce * inch ** 2, 'lbin2'],
+    ['lbf·ft²', poundForce * foot ** 2, 'lbft2'],
+  ],
+  moment: [
+    ['N·m', 1, 'mn'],
+    ['lbf·in', poundForce * inch, 'lbin inlb inlbf'],
+    ['lbf·ft', poundForce * foot, 'lbft ftlb ftlbf'],
+  ],
+  angle: [
+    ['°', degree, 'deg'],
+    ['rad', 1, 'radian'],
+  ],
+  phr: [['phr', 1, 'pph part php']],
+  count: [['', 1, 'x pc piece ply plies cup coat layer wrap film']],
+  number: [['', 1]],
+} satisfies Record<string, readonly Row[]>;
+
+export type Dimension = keyof typeof rows;
+
+export interface Unit {
+  label: string;
+  factor: number;
+  zero: number;
+}
+
+/** The one spelling that units are compared in: '°C' is 'c', 'oz per sq. yd' and 'oz/yd²' are 'oz/yd2'. */
+export function unitKey(text: string): string {
+  return text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/^deg(?:ree)?s?\.? ?/, '°')
+    .replace(/\bper\b/g, '/')
+    .replace(/\b(sq|cu)(?:uare|bic)?\b\.? ?([a-z]+)/g, (_, power, of) => of + (power === 'sq' ? '2' : '3'))
+    .replace(/[\s.^·⋅*-]/g, '')
+    .replace(/°(?=[a-z])/g, '');
+}
+
+const dimensions = new Map<string, Map<string, Unit>>();
+for (const [dimension, list] of Object.entries<readonly Row[]>(rows)) {
+  const units = new Map<string, Unit>();
+  for (const [label, factor, spellings, zero = 0] of list) {
+    for (const name of [label, ...(spellings?.split(' ') ?? [])]) {
+      units.set(unitKey(name), { label, factor, zero });
+    }
+  }
+  dimensions.set(dimension, units);
+}
+
+export function findUnit(dimension: Dimension, key: string): Unit | undefined {
+  const units = dimensions.get(dimension);
+  return units?.get(key) ?? (key.endsWith('s') ? units?.get(key.slice(0, -1)) : undefined);
+}
+
+export function isUnitOfAnything(key: string): boolean {
+  return Object.keys(rows).some((dimension) => findUnit(dimension as Dimension, key) !== undefined);
+}
+
+export function unitLabels(dimension: Dimension): string[] {
+  return rows[dimension].map(([label]) => label);
+}
