@@ -1,0 +1,47 @@
+import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+export default defineConfig({
+  base: './',
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  worker: { format: 'es' },
+  build: {
+    target: 'es2022',
+    // The page's policy allows no data: address for fonts and scripts, so nothing is written into the bundle.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  plugins: [
+    VitePWA({
+      strategies: 'injectManifest',
+      srcDir: 'src/app/service-worker',
+      filename: 'service-worker.ts',
+      registerType: 'prompt',
+      injectRegister: false,
+      injectManifest: {
+        globPatterns: ['**/*.{js,css,html,svg,png,woff2,txt,json}'],
+        dontCacheBustURLsMatching: /^assets\//,
+        maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
+      },
+      manifest: {
+        name: 'Tubewright',
+        short_name: 'Tubewright',
+        description:
+          'Plan, mix, wrap, cure and weigh hand-laid composite tubes at the bench, with no network.',
+        lang: 'en',
+        display: 'standalone',
+        orientation: 'any',
+        theme_color: '#FAF8F3',
+        background_color: '#FAF8F3',
+        start_url: './',
+        scope: './',
+        icons: [
+          { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
+          { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+          { src: 'icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+        ],
+      },
+    }),
+  ],
+});
