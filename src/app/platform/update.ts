@@ -1,0 +1,78 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import { busyReasons, whenNoPageIsBusy } from './busy-lock.ts';
+
+const CHECK_EVERY_MS = 60 * 60 * 1000;
+
+const waiting = signal(false);
+let registration: ServiceWorkerRegistration | undefined;
+let lastCheckMs = 0;
+
+/** A newer version is on the phone; this page goes on with the one it was opened with until told otherwise. */
+export const updateWaiting: ReadonlySignal<boolean> = waiting;
+
+/** Makes the app work with no network and looks for newer versions. Never changes the version by itself. */
+export async function startUpdates(): Promise<void> {
+  if (import.meta.env.DEV || !('serviceWorker' in navigator)) return;
+  noticeOtherPagesUpdate();
+  try {
+    registration = await navigator.serviceWorker.register('./service-worker.js', { updateViaCache: 'none' });
+  } catch {
+    // Refused storage or a host without HTTPS: the app works, but only with a network.
+    return;
+  }
+  lastCheckMs = Date.now();
+  noticeWaiting(registration);
+  registration.addEventListener('updatefound', () => followInstalling(registration?.installing ?? null));
+  followInstalling(registration.installing);
+  setInterval(checkAtQuietMoment, CHECK_EVERY_MS);
+  document.addEventListener('visibilitychange', checkAtQuietMoment);
+}
+
+/** Starts the newer version and reloads this page, and only this one. 'busy': a page has an open build or a clock. */
+export async function applyUpdate(): Promise<'applied' | 'busy'> {
+  const applied = await whenNoPageIsBusy(async () => {
+    if (registration?.waiting) await activate(registration.waiting);
+    location.reload();
+  });
+  return applied ? 'applied' : 'busy';
+}
+
+function activate(worker: ServiceWorker): Promise<void> {
+  return new Promise((resolve) => {
+    worker.addEventListener('statechange', () => {
+      if (worker.state === 'activated' || worker.state === 'redundant') resolve();
+    });
+    worker.postMessage({ type: 'SKIP_WAITING' });
+  });
+}
+
+function followInstalling(worker: ServiceWorker | null): void {
+  worker?.addEventListener('statechange', () => {
+    if (registration) noticeWaiting(registration);
+  });
+}
+
+function noticeWaiting({ active, waiting: worker }: ServiceWorkerRegistration): void {
+  // With no active worker this is the first install, which replaces nothing.
+  if (active && worker) waiting.value = true;
+}
+
+/** Another page of ours may start the newer version: this one stays as it is, and may follow by a reload. */
+function noticeOtherPagesUpdate(): void {
+  let controlled = navigator.serviceWorker.controller !== null;
+  navigator.serviceWorker.addEventListener('controllerchange', () => {
+    if (controlled) waiting.value = true;
+    controlled = true;
+  });
+}
+
+async function checkAtQuietMoment(): Promise<void> {
+  const quiet = navigator.onLine && document.visibilityState === 'visible' && busyReasons.value.length === 0;
+  if (!registration || !quiet || Date.now() - lastCheckMs < CHECK_EVERY_MS) return;
+  lastCheckMs = Date.now();
+  try {
+    await registration.update();
+  } catch {
+    // No answer from the host: the next check is in an hour.
+  }
+}

@@ -1,0 +1,82 @@
+// One cache for each version of the app, filled whole or not at all, so that a page and its parts always match.
+
+export interface PrecacheEntry {
+  url: string;
+  revision: string | null;
+}
+
+// Pages opened before an update go on running the version before, and may still ask for its parts.
+const EARLIER_VERSIONS_KEPT = 2;
+
+export interface Precache {
+  fill(): Promise<void>;
+  page(): Promise<Response>;
+  part(request: Request): Promise<Response>;
+  dropEarlier(): Promise<void>;
+}
+
+export function openPrecache(entries: readonly PrecacheEntry[], scope: string): Precache {
+  const prefix = `tubewright ${scope} `;
+  const name = prefix + fingerprint(JSON.stringify(entries));
+  const pageUrl = new URL('index.html', scope).href;
+
+  async function fill(): Promise<void> {
+    const cache = await caches.open(name);
+    try {
+      await Promise.all(entries.map((entry) => addEntry(cache, entry, scope)));
+      await checkPage(cache, pageUrl, entries);
+    } catch (error) {
+      await caches.delete(name);
+      throw error;
+    }
+  }
+
+  async function page(): Promise<Response> {
+    const cache = await caches.open(name);
+    return (await cache.match(pageUrl, { ignoreVary: true })) ?? fetch(pageUrl);
+  }
+
+  async function part(request: Request): Promise<Response> {
+    const cache = await caches.open(name);
+    const own = await cache.match(request, { ignoreVary: true });
+    return own ?? (await caches.match(request, { ignoreVary: true })) ?? fetch(request);
+  }
+
+  async function dropEarlier(): Promise<void> {
+    const earlier = (await caches.keys()).filter((key) => key.startsWith(prefix) && key !== name);
+    await Promise.all(earlier.slice(0, -EARLIER_VERSIONS_KEPT).map((key) => caches.delete(key)));
+  }
+
+  return { fill, page, part, dropEarlier };
+}
+
+async function addEntry(cache: Cache, { url, revision }: PrecacheEntry, scope: string): Promise<void> {
+  const address = new URL(url, scope).href;
+  // No revision: the name carries a hash of the content, so what an earlier version stored is the same.
+  const stored = revision === null ? await caches.match(address, { ignoreVary: true }) : undefined;
+  const response = stored ?? (await fetch(address, { cache: revision === null ? 'default' : 'reload' }));
+  if (!response.ok) throw new Error(`${address} answered ${response.status}`);
+  await cache.put(address, response.redirected ? withoutRedirect(response) : response);
+}
+
+/** A browser refuses a redirected response as the answer to opening a page; some hosts redirect index.html. */
+function withoutRedirect(response: Response): Response {
+  const { status, statusText, headers } = response;
+  return new Response(response.body, { status, statusText, headers });
+}
+
+/** Caught halfway through an upload, a host gives the new page with the old parts: that version must not be kept. */
+async function checkPage(cache: Cache, pageUrl: string, entries: readonly PrecacheEntry[]): Promise<void> {
+  const html = (await (await cache.match(pageUrl))?.text()) ?? '';
+  const known = new Set(entries.map((entry) => entry.url));
+  for (const [, path = ''] of html.matchAll(/(?:src|href)="\.\/(assets\/[^"]+)"/g)) {
+    if (!known.has(path)) throw new Error(`${pageUrl} belongs to another version: it wants ${path}`);
+  }
+}
+
+function fingerprint(text: string): string {
+  // FNV-1a, 32 bits: tells versions apart, guards nothing.
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
+  return (hash >>> 0).toString(16);
+}

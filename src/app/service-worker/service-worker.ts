@@ -1,0 +1,35 @@
+import { showApp } from './notification-click.ts';
+import { openPrecache, type PrecacheEntry } from './precache.ts';
+
+declare const self: ServiceWorkerGlobalScope & { __WB_MANIFEST: readonly PrecacheEntry[] };
+
+const scope = self.registration.scope;
+const precache = openPrecache(self.__WB_MANIFEST, scope);
+
+self.addEventListener('install', (event) => event.waitUntil(precache.fill()));
+
+self.addEventListener('activate', (event) => {
+  event.waitUntil(Promise.all([precache.dropEarlier(), self.clients.claim()]));
+});
+
+// The only way to an update: a page asks, on the builder's word, when no build is open and no clock runs.
+self.addEventListener('message', (event) => {
+  if (event.data?.type === 'SKIP_WAITING') event.waitUntil(self.skipWaiting());
+});
+
+self.addEventListener('fetch', (event) => {
+  const { request } = event;
+  if (request.method !== 'GET' || !request.url.startsWith(scope)) return;
+  if (request.mode !== 'navigate') event.respondWith(precache.part(request));
+  else if (isThePage(request.url)) event.respondWith(precache.page());
+});
+
+self.addEventListener('notificationclick', (event) => {
+  event.notification.close();
+  event.waitUntil(showApp(self.clients, scope, event.notification.data));
+});
+
+function isThePage(url: string): boolean {
+  const path = url.slice(scope.length).replace(/[?#].*$/, '');
+  return path === '' || path === 'index.html';
+}
