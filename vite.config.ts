@@ -18,7 +18,9 @@ export default defineConfig({
       filename: 'service-worker.ts',
       registerType: 'prompt',
       injectRegister: false,
+      includeManifestIcons: false,
       injectManifest: {
+        rollupFormat: 'iife',
         globPatterns: ['**/*.{js,css,html,svg,png,woff2,txt,json}'],
         dontCacheBustURLsMatching: /^assets\//,
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,

@@ -21,7 +21,7 @@ export default defineConfig({
         ...jsx,
         test: {
           name: 'storage',
-          include: ['tests/storage/**/*.test.ts'],
+          include: ['tests/{storage,platform}/**/*.test.ts'],
           browser: {
             enabled: true,
             headless: true,

@@ -2,6 +2,7 @@
 import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, resolve, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 
 /** @type {Record<string, string>} */
@@ -46,8 +47,11 @@ function fileFor(root, requestUrl) {
   return existsSync(file) && statSync(file).isFile() ? file : undefined;
 }
 
-/** @param {string} root */
-function serve(root) {
+/**
+ * A server of the folder, which does not listen yet.
+ * @param {string} root an absolute path
+ */
+export function serve(root) {
   return createServer((request, response) => {
     if (request.method !== 'GET' && request.method !== 'HEAD') {
       response.writeHead(405, { ...HEADERS, Allow: 'GET, HEAD' }).end();
@@ -71,30 +75,31 @@ function serve(root) {
   });
 }
 
-const { values, positionals } = parseArgs({
-  allowPositionals: true,
-  options: { port: { type: 'string' }, quiet: { type: 'boolean' } },
-});
-const root = resolve(positionals[0] ?? 'dist');
-const port = Number(values.port ?? process.env.PORT ?? 4173);
+function main() {
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: { port: { type: 'string' }, quiet: { type: 'boolean' } },
+  });
+  const root = resolve(positionals[0] ?? 'dist');
+  const port = Number(values.port ?? process.env.PORT ?? 4173);
 
-if (!existsSync(join(root, 'index.html'))) {
-  console.error(`There is no index.html in ${root}: build first, with npm run build.`);
-  process.exit(1);
-}
+  if (!existsSync(join(root, 'index.html'))) {
+    console.error(`There is no index.html in ${root}: build first, with npm run build.`);
+    process.exit(1);
+  }
 
-const server = serve(root);
-server.on('error', (/** @type {NodeJS.ErrnoException} */ error) => {
-  console.error(
-    error.code === 'EADDRINUSE'
-      ? `Port ${port} is in use. Stop what runs there, or choose another: PORT=${port + 1} npm start`
-      : error.message,
-  );
-  process.exit(1);
-});
-server.listen(port, '127.0.0.1', () => {
-  if (values.quiet) return;
-  console.log(`
+  const server = serve(root);
+  server.on('error', (/** @type {NodeJS.ErrnoException} */ error) => {
+    console.error(
+      error.code === 'EADDRINUSE'
+        ? `Port ${port} is in use. Stop what runs there, or choose another: PORT=${port + 1} npm start`
+        : error.message,
+    );
+    process.exit(1);
+  });
+  server.listen(port, '127.0.0.1', () => {
+    if (values.quiet) return;
+    console.log(`
 Tubewright is at  http://localhost:${port}   (Ctrl+C stops it)
 
 To get it onto a phone:
@@ -103,4 +108,7 @@ To get it onto a phone:
   2. Open that address on the phone once, with a network, and wait until the page is there.
   3. In the browser's menu choose to add it to the home screen. From then on it needs no network.
 `);
-});
+  });
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) main();

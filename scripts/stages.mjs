@@ -140,7 +140,7 @@ const lint = single('lint', 'node_modules/@biomejs/biome/bin/biome', [
 ]);
 const arrows = single('arrows', 'scripts/arrows.mjs', []);
 const unit = suite('unit', UNIT_FOLDERS, vitest('unit'));
-const storage = suite('storage', ['storage'], vitest('storage'));
+const storage = suite('storage', ['storage', 'platform'], vitest('storage'));
 const build = single('build', 'node_modules/vite/bin/vite.js', ['build', '--logLevel', 'warn']);
 const size = single('size', 'scripts/size.mjs', [], 'build');
 const browser = suite('browser', ['browser'], playwright, 'build');

@@ -1,0 +1,212 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import type { Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, type Page, test } from '@playwright/test';
+import { serve } from '../../scripts/serve.mjs';
+
+// The built app on a host of its own, two folders down, so that a test may upload a newer version or pull the plug.
+let host: string;
+let folder: string;
+let server: Server;
+let address: string;
+
+test.beforeEach(async () => {
+  host = mkdtempSync(join(tmpdir(), 'tubewright-host-'));
+  folder = join(host, 'shop', 'bench');
+  cpSync('dist', folder, { recursive: true });
+  server = serve(host);
+  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
+  address = `http://localhost:${(server.address() as AddressInfo).port}/shop/bench/`;
+});
+
+test.afterEach(async () => {
+  await unplug();
+  rmSync(host, { recursive: true });
+});
+
+async function unplug(): Promise<void> {
+  server.closeAllConnections();
+  await new Promise<void>((closed) => server.close(() => closed()));
+}
+
+async function openUnderWorker(page: Page, hash = ''): Promise<void> {
+  await page.goto(address + hash);
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await page.waitForFunction(async () => (await navigator.serviceWorker.ready).active?.state === 'activated');
+}
+
+function edit(file: string, change: (text: string) => string): void {
+  const path = join(folder, file);
+  const before = readFileSync(path, 'utf8');
+  const after = change(before);
+  expect(after).not.toBe(before);
+  writeFileSync(path, after);
+}
+
+/** Uploads a version that differs in the page's description only. */
+function uploadNewerVersion(): void {
+  edit('index.html', (html) =>
+    html.replace(/name="description" content="[^"]*"/, 'name="description" content="newer"'),
+  );
+  edit('service-worker.js', (code) => code.replace(/(revision["`']?:["`'])/, '$1newer'));
+}
+
+const description = (page: Page) => page.locator('meta[name=description]').getAttribute('content');
+
+/** Asks the host for a newer version: what became of the check. */
+async function lookForUpdate(page: Page): Promise<string> {
+  return page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.ready;
+    await registration.update();
+    const worker = registration.installing ?? registration.waiting;
+    if (!worker) return 'none';
+    while (worker.state === 'installing') await new Promise((tick) => setTimeout(tick, 20));
+    return worker.state;
+  });
+}
+
+test('after one visit, deep in a host, the app opens with the host gone', async ({ page, context }) => {
+  await openUnderWorker(page);
+  await unplug();
+  const again = await context.newPage();
+  for (const path of ['', 'index.html', '?from=home#/anywhere']) {
+    await again.goto(address + path);
+    await expect(again.locator('#app > *').first()).toBeVisible();
+  }
+});
+
+test('every file of the app is on the phone after one visit', async ({ page }) => {
+  await openUnderWorker(page);
+  const stored = await page.evaluate(async () => {
+    const [name = ''] = await caches.keys();
+    return (await (await caches.open(name)).keys()).map(({ url }) => url);
+  });
+  const html = readFileSync(join(folder, 'index.html'), 'utf8');
+  const named = [...html.matchAll(/(?:src|href)="\.\/([^"]+)"/g)].map(([, file]) => address + file);
+  expect(named.length).toBeGreaterThan(3);
+  expect(stored).toEqual(expect.arrayContaining([...named, `${address}index.html`]));
+  for (const ending of ['.js', '.css', '.woff2', '.png', '.svg', '.webmanifest']) {
+    expect(
+      stored.filter((url) => url.endsWith(ending)),
+      ending,
+    ).not.toEqual([]);
+  }
+});
+
+test('nothing is asked of anybody else, and the policy refuses nothing of ours', async ({
+  page,
+  context,
+}) => {
+  const elsewhere: string[] = [];
+  const complaints: string[] = [];
+  context.on('request', (request) => {
+    if (!request.url().startsWith(address)) elsewhere.push(request.url());
+  });
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(error.message));
+  await openUnderWorker(page);
+  await page.reload();
+  await expect(page.locator('#app > *').first()).toBeVisible();
+  expect(elsewhere).toEqual([]);
+  expect(complaints).toEqual([]);
+});
+
+test('the policy bites: script and style written into the page do not run', async ({ page }) => {
+  await page.goto(address);
+  const ran = await page.evaluate(() => {
+    const script = document.createElement('script');
+    script.textContent = 'document.title = "ran"';
+    document.head.append(script);
+    const style = document.createElement('style');
+    style.textContent = 'html { outline: 7px solid }';
+    document.head.append(style);
+    return [document.title === 'ran', getComputedStyle(document.documentElement).outlineWidth === '7px'];
+  });
+  expect(ran).toEqual([false, false]);
+});
+
+test('a newer version waits through reloads and new pages, until a page gives the word', async ({
+  page,
+  context,
+}) => {
+  await openUnderWorker(page);
+  const first = await description(page);
+  uploadNewerVersion();
+  expect(await lookForUpdate(page)).toBe('installed');
+  await page.reload();
+  expect(await description(page)).toBe(first);
+  const second = await context.newPage();
+  await openUnderWorker(second);
+  expect(await description(second)).toBe(first);
+
+  await page.evaluate(async () => {
+    const changed = new Promise((resolve) =>
+      navigator.serviceWorker.addEventListener('controllerchange', resolve),
+    );
+    (await navigator.serviceWorker.ready).waiting?.postMessage({ type: 'SKIP_WAITING' });
+    await changed;
+  });
+  expect(await description(second)).toBe(first);
+  await page.reload();
+  expect(await description(page)).toBe('newer');
+});
+
+test('a page of the version before still finds its own parts after an update', async ({ page }) => {
+  await openUnderWorker(page);
+  const part = 'assets/only-in-the-version-before.js';
+  await page.evaluate(async (url) => {
+    const [name = ''] = await caches.keys();
+    await (await caches.open(name)).put(url, new Response('/* old */'));
+  }, address + part);
+  uploadNewerVersion();
+  await lookForUpdate(page);
+  await page.evaluate(async () => {
+    const changed = new Promise((resolve) =>
+      navigator.serviceWorker.addEventListener('controllerchange', resolve),
+    );
+    (await navigator.serviceWorker.ready).waiting?.postMessage({ type: 'SKIP_WAITING' });
+    await changed;
+  });
+  expect(await page.evaluate(async (url) => (await fetch(url)).text(), address + part)).toBe('/* old */');
+});
+
+test('a version caught halfway through its upload is not taken, and the one on the phone stays whole', async ({
+  page,
+}) => {
+  await openUnderWorker(page);
+  const before = await page.evaluate(() => caches.keys());
+  edit('service-worker.js', (code) => code.replace(/(revision["`']?:["`'])/, '$1newer'));
+  edit('index.html', (html) => html.replace(/\.\/assets\/([^"]+)\.js"/, './assets/$1-next.js"'));
+  expect(await lookForUpdate(page)).toBe('redundant');
+  expect(await page.evaluate(() => caches.keys())).toEqual(before);
+  await unplug();
+  await page.reload();
+  await expect(page.locator('#app > *').first()).toBeVisible();
+});
+
+test('a tap on a notification brings the open page forward and leaves it where it is', async ({
+  page,
+  context,
+}) => {
+  await context.grantPermissions(['notifications']);
+  await openUnderWorker(page, '#/somewhere');
+  const opened = context.pages().length;
+  const at = page.url();
+  const [worker] = context.serviceWorkers();
+  const left = await worker?.evaluate(async () => {
+    const { registration } = globalThis as unknown as { registration: ServiceWorkerRegistration };
+    await registration.showNotification('Cup 2', { data: { hash: '#/elsewhere' } });
+    const [notification] = await registration.getNotifications();
+    const Click = Reflect.get(globalThis, 'NotificationEvent');
+    globalThis.dispatchEvent(new Click('notificationclick', { notification }));
+    await new Promise((tick) => setTimeout(tick, 200));
+    return (await registration.getNotifications()).length;
+  });
+  expect(left).toBe(0);
+  expect(context.pages()).toHaveLength(opened);
+  expect(page.url()).toBe(at);
+});
