@@ -1,7 +1,10 @@
+import { createServer } from 'node:net';
 import { defineConfig } from '@playwright/test';
 import { findChromium, QUIET_FLAGS } from './scripts/ensure-chromium.mjs';
 
-const PORT = 4188;
+// A port of its own, told to the workers through the environment, so that two runs never share a server.
+process.env.TEST_PORT ??= String(await freePort());
+const PORT = Number(process.env.TEST_PORT);
 const executablePath = await findChromium();
 
 export default defineConfig({
@@ -34,3 +37,14 @@ export default defineConfig({
     reuseExistingServer: false,
   },
 });
+
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const probe = createServer();
+    probe.on('error', reject);
+    probe.listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
+    });
+  });
+}

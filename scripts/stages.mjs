@@ -97,7 +97,7 @@ function readReport(file) {
 /** @param {string} project */
 function vitest(project) {
   return async (/** @type {string} */ report) => {
-    const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+    const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${report}`];
     const ended = await node('node_modules/vitest/vitest.mjs', ['run', '--project', project, ...reporters]);
     const json = readReport(report);
     const counts = json && {
