@@ -60,7 +60,7 @@ export function foldClocks(facts: readonly Fact<Entry>[], cups: readonly CupStat
   for (const clock of clocks.values()) {
     const cup = clock.purpose === 'potLife' ? cups.find((c) => c.cup === clock.cup) : undefined;
     const gone = cup?.emptyAt ?? cup?.discardedAt;
-    if (gone !== undefined) clock.endedAt ??= gone;
+    if (gone !== undefined) clock.endedAt = Math.min(clock.endedAt ?? gone, gone);
   }
   return [...clocks.values()];
 }
@@ -69,6 +69,11 @@ export function foldClocks(facts: readonly Fact<Entry>[], cups: readonly CupStat
 export function closedSince(facts: readonly Fact<Entry>[]): number | undefined {
   const last = facts.filter((f) => f.entry.kind === 'closed' || f.entry.kind === 'reopened').at(-1);
   return last?.entry.kind === 'closed' ? last.entry.happenedAt : undefined;
+}
+
+/** Facts stand in the order they happened. */
+export function lastHappened(header: { startedAt: number }, facts: readonly Fact<Entry>[]): number {
+  return Math.max(header.startedAt, facts.at(-1)?.entry.happenedAt ?? header.startedAt);
 }
 
 export function foldBuild(header: BuildHeader, entries: readonly AnyEntry[]): BuildState {
@@ -100,6 +105,6 @@ export function foldBuild(header: BuildHeader, entries: readonly AnyEntry[]): Bu
     ovenLoads: of(facts, 'joinedOvenLoad'),
     ...(disposition && { disposition }),
     ...(closedAt !== undefined && { closedAt }),
-    lastAt: Math.max(header.startedAt, ...facts.map((f) => f.entry.happenedAt)),
+    lastAt: lastHappened(header, facts),
   };
 }

@@ -49,13 +49,14 @@ export function foldCups(facts: readonly Fact<Entry>[]): CupState[] {
   return [...cups.values()];
 }
 
-function applyToCup(cups: Map<string, CupState>, { entry: e, root }: Fact<Entry>): void {
+function applyToCup(cups: Map<string, CupState>, fact: Fact<Entry>): void {
+  const e = fact.entry;
   const cup = 'cup' in e && e.cup !== undefined ? cups.get(e.cup) : undefined;
   if (!cup) return;
   switch (e.kind) {
     case 'pour':
       cup[e.part] += e.mass;
-      cup.pours.push({ root, entry: e, retracted: false, earlier: [] });
+      cup.pours.push({ ...fact, entry: e });
       if (e.asItIs) cup.asItIs = e.asItIs;
       break;
     case 'clockStarted':

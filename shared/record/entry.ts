@@ -36,7 +36,10 @@ export const weightsOf = [
   'wetFilms',
   'leftover',
   'wipings',
+  /** Tube as it came off the mandrel, before its ends were cut. */
   'cured',
+  /** Tube after its ends were cut; with the offcuts it stands for 'cured'. */
+  'trimmed',
   'offcut',
   'filmIn',
   'filmOut',
@@ -183,8 +186,9 @@ const known = new Set<string>(
   entry.def.options.map((option) => option.def.shape.kind.def.values[0] as string),
 );
 
+/** By kind and by version: a newer app may have given the fields of a kind another meaning. */
 export function isKnown(e: AnyEntry): e is Entry {
-  return known.has(e.kind);
+  return known.has(e.kind) && e.v <= entryVersion;
 }
 
 type Stamped = 'record' | 'v' | 'id' | 'recordedAt' | 'zone' | 'device' | 'happenedAt';

@@ -1,4 +1,4 @@
-import { closedSince, foldClocks } from './build-state.ts';
+import { closedSince, foldClocks, lastHappened } from './build-state.ts';
 import type { ClockState } from './clock-state.ts';
 import type { AnyEntry, EntryOf } from './entry.ts';
 import { type Fact, holding, settle } from './journal.ts';
@@ -39,7 +39,7 @@ export function foldOvenLoad(header: OvenLoadHeader, entries: readonly AnyEntry[
     builds: [],
     clocks: foldClocks(facts, []),
     notes: facts.filter((f): f is Fact<EntryOf<'note'>> => f.entry.kind === 'note'),
-    lastAt: Math.max(header.startedAt, ...facts.map((f) => f.entry.happenedAt)),
+    lastAt: lastHappened(header, facts),
   };
   for (const { entry: e, root } of facts) {
     if (e.kind === 'reading') {

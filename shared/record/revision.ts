@@ -49,5 +49,6 @@ export type ForeignRevision = Known<z.infer<typeof foreignRevision>>;
  */
 export function heads<R extends { id: string; parents: string[] }>(revisions: readonly R[]): R[] {
   const superseded = new Set(revisions.flatMap((r) => r.parents));
-  return revisions.filter((r) => !superseded.has(r.id)).sort((a, b) => (a.id < b.id ? -1 : 1));
+  const once = new Map(revisions.map((r) => [r.id, r]));
+  return [...once.values()].filter((r) => !superseded.has(r.id)).sort((a, b) => (a.id < b.id ? -1 : 1));
 }

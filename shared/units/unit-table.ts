@@ -1,5 +1,5 @@
 /**
- * Every unit a field takes, with its size in SI. All are exact but the mole's 'equivalent', which is a count.
+ * Every unit a field takes, with its size in SI: exact by definition.
  *
  * Yard and pound: international agreement of 1959 (24 FR 5348): 1 yd = 0.9144 m, 1 lb = 0.45359237 kg.
  * Gallon: 231 in3, NIST Handbook 44, appendix C. Standard gravity 9.80665 m/s2, thermochemical calorie 4.184 J,
@@ -23,17 +23,16 @@ type Row = readonly [label: string, factor: number, spellings?: string, zero?: n
 
 const rows = {
   mass: [
-    ['g', 1e-3, 'gram gramme gm'],
-    ['kg', 1, 'kilo kilogram kgs'],
-    ['mg', 1e-6, 'milligram'],
+    ['g', 1e-3, 'gram gm'],
+    ['kg', 1, 'kilo kilogram'],
     ['oz', ounce, 'ounce'],
     ['lb', pound, 'pound lbm #'],
   ],
   length: [
-    ['mm', 1e-3, 'millimeter millimetre'],
-    ['cm', 1e-2, 'centimeter centimetre'],
+    ['mm', 1e-3],
+    ['cm', 1e-2],
     ['m', 1, 'meter metre'],
-    ['µm', 1e-6, 'um micron micrometer micrometre'],
+    ['µm', 1e-6, 'um micron'],
     ['in', inch, '" inch inches'],
     ['ft', foot, "' foot feet"],
     ['yd', yard, 'yard'],
@@ -59,21 +58,19 @@ const rows = {
     ['g/cm³', 1e3, 'g/cc g/ml gcc sg'],
     ['kg/m³', 1],
     ['kg/L', 1e3],
-    ['g/L', 1],
     ['lb/gal', pound / gallon, 'ppg'],
     ['lb/ft³', pound / foot ** 3, 'pcf'],
     ['lb/in³', pound / inch ** 3, 'pci'],
   ],
   volume: [
-    ['mL', 1e-6, 'cc cm3 milliliter'],
+    ['mL', 1e-6, 'cc cm3'],
     ['L', 1e-3, 'liter litre'],
     ['fl oz', gallon / 128, 'oz'],
-    ['pt', gallon / 8, 'pint'],
     ['qt', gallon / 4, 'quart'],
     ['gal', gallon, 'gallon'],
   ],
   temperature: [
-    ['°C', 1, 'celsius centigrade', 273.15],
+    ['°C', 1, 'celsius', 273.15],
     ['°F', rankine, 'fahrenheit', 459.67 * rankine],
     ['K', 1, 'kelvin'],
   ],
@@ -88,27 +85,26 @@ const rows = {
     ['d', 24 * hour, 'day'],
   ],
   rampRate: [
-    ['°C/min', 1 / minute, 'k/min c/minute c/m'],
+    ['°C/min', 1 / minute, 'k/min c/minute'],
     ['°C/h', 1 / hour, 'k/h c/hr c/hour'],
     ['°C/s', 1, 'k/s c/sec'],
-    ['°F/min', rankine / minute, 'f/minute f/m'],
+    ['°F/min', rankine / minute, 'f/minute'],
     ['°F/h', rankine / hour, 'f/hr f/hour'],
   ],
   fraction: [['%', 1e-2, 'percent pct %rh']],
   massRate: [
-    ['g/min', 1e-3 / minute, 'g/m g/minute'],
+    ['g/min', 1e-3 / minute, 'g/minute'],
     ['kg/h', 1 / hour, 'kg/hr kg/hour'],
-    ['g/h', 1e-3 / hour, 'g/hr g/hour'],
-    ['oz/min', ounce / minute, 'oz/m oz/minute'],
+    ['oz/min', ounce / minute, 'oz/minute'],
     ['lb/h', pound / hour, 'lb/hr lb/hour'],
   ],
   linearDensity: [
-    ['g/m', 1e-3, 'tex'],
+    ['g/m', 1e-3],
     ['kg/m', 1],
     ['oz/ft', ounce / foot],
     ['lb/ft', pound / foot],
   ],
-  equivalentWeight: [['g/eq', 1e-3, 'g/mol g/equiv eew ahew kg/keq']],
+  equivalentWeight: [['g/eq', 1e-3, 'g/mol']],
   activationEnergy: [
     ['kJ/mol', 1e3],
     ['kcal/mol', 4184],
@@ -120,7 +116,6 @@ const rows = {
   ],
   pressure: [
     ['MPa', 1e6, 'n/mm2'],
-    ['kPa', 1e3],
     ['GPa', 1e9],
     ['Pa', 1],
     ['psi', psi, 'lbf/in2 lb/in2'],
@@ -129,21 +124,20 @@ const rows = {
   ],
   stiffness: [
     ['N·m²', 1],
-    ['N·mm²', 1e-6],
     ['lbf·in²', poundForce * inch ** 2, 'lbin2'],
     ['lbf·ft²', poundForce * foot ** 2, 'lbft2'],
   ],
   moment: [
-    ['N·m', 1, 'mn'],
+    ['N·m', 1],
     ['lbf·in', poundForce * inch, 'lbin inlb inlbf'],
     ['lbf·ft', poundForce * foot, 'lbft ftlb ftlbf'],
   ],
   angle: [
-    ['°', degree, 'deg'],
+    ['°', degree],
     ['rad', 1, 'radian'],
   ],
   phr: [['phr', 1, 'pph part php']],
-  count: [['', 1, 'x pc piece ply plies cup coat layer wrap film']],
+  count: [['', 1, 'x pc ply plies cup coat layer wrap film']],
   number: [['', 1]],
 } satisfies Record<string, readonly Row[]>;
 
@@ -178,9 +172,10 @@ for (const [dimension, list] of Object.entries<readonly Row[]>(rows)) {
   dimensions.set(dimension, units);
 }
 
+/** Plurals too, but not of one letter: '5 ms' is no minutes. */
 export function findUnit(dimension: Dimension, key: string): Unit | undefined {
   const units = dimensions.get(dimension);
-  return units?.get(key) ?? (key.endsWith('s') ? units?.get(key.slice(0, -1)) : undefined);
+  return units?.get(key) ?? (/..s$/.test(key) ? units?.get(key.slice(0, -1)) : undefined);
 }
 
 export function isUnitOfAnything(key: string): boolean {

@@ -60,6 +60,11 @@ export interface Store {
   /** Newest first, missing or outdated ones made anew. */
   summaries(options: { of: Summary['of']; limit: number; after?: string }): Promise<Page>;
   summary(subject: string): Promise<Summary | undefined>;
+  /**
+   * Builds and oven loads not closed: those whose summary says `open: 1` (indexed), and those whose summary was
+   * dropped by a write and not made again yet. Never reads all of history.
+   */
+  openSubjects(): Promise<string[]>;
   photo(hash: string): Promise<Blob | undefined>;
   /** This phone's own values (settings, when the last backup was): they never travel in a backup. */
   phoneValue(key: string): Promise<unknown>;

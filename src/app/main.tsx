@@ -1,0 +1,32 @@
+import { render } from 'preact';
+import { benchSubject } from '#shared/record/entry.ts';
+import { listenForMainKey } from './parts/main-key.ts';
+import { App, loadAllScreens } from './shell/app.tsx';
+import { loadDocuments } from './state/documents.ts';
+import { loadJournals } from './state/journals.ts';
+import { startTicking } from './state/now.ts';
+import { followTheme, loadSettings } from './state/settings.ts';
+import { openShop } from './state/shop.ts';
+import { putStarterShelf } from './state/starter.ts';
+import './styles/base.css';
+
+const whenIdle = (job: () => unknown) =>
+  'requestIdleCallback' in window ? requestIdleCallback(() => job()) : setTimeout(job, 200);
+
+async function start(): Promise<void> {
+  const root = document.getElementById('app');
+  if (!root) throw new Error('index.html has no #app');
+  const store = await openShop();
+  if (store) {
+    const [open] = await Promise.all([store.openSubjects(), loadSettings(), loadDocuments()]);
+    await loadJournals([benchSubject, ...open]);
+    await putStarterShelf();
+  }
+  followTheme();
+  startTicking();
+  listenForMainKey();
+  render(<App />, root);
+  whenIdle(loadAllScreens);
+}
+
+start();

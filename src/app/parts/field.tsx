@@ -1,0 +1,173 @@
+import type { Signal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
+import { settings } from '#app/state/settings.ts';
+import { formatQuantity } from '#shared/units/format.ts';
+import { unitFor } from '#shared/units/quantity.ts';
+import type { QuantityInput } from './quantity-input.ts';
+import './field.css';
+
+interface FrameProps {
+  label: string;
+  /** Under the field: what it is for, or what is wrong. */
+  hint?: ComponentChildren;
+  problem?: string | undefined;
+  children: (ids: { id: string; describedBy: string }) => ComponentChildren;
+}
+
+export function FieldFrame({ label, hint, problem, children }: FrameProps) {
+  const id = useId();
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      {children({ id, describedBy: `${id}-says` })}
+      <p
+        id={`${id}-says`}
+        class={problem ? 'field-problem' : 'field-hint'}
+        role={problem ? 'alert' : undefined}
+      >
+        {problem ?? hint}
+      </p>
+    </div>
+  );
+}
+
+interface QuantityProps {
+  label: string;
+  input: QuantityInput;
+  hint?: ComponentChildren;
+}
+
+/** A number in any unit. What it was read as stands under it when another unit was written. */
+export function QuantityField({ label, input, hint }: QuantityProps) {
+  const unit = unitFor(input.quantity, settings.value.units);
+  const problem = input.touched.value ? input.problem.value : undefined;
+  const text = input.text.value;
+  const si = input.si.value;
+  const shown =
+    si === undefined ? '' : formatQuantity(si, { quantity: input.quantity, system: settings.value.units });
+  const otherUnit =
+    si !== undefined && unit !== '' && /[^\d.,\s/-]/.test(text) && !text.trim().endsWith(unit);
+  return (
+    <FieldFrame label={label} hint={otherUnit ? `= ${shown}` : hint} problem={problem}>
+      {({ id, describedBy }) => (
+        <span class="field-box">
+          <input
+            id={id}
+            aria-describedby={describedBy}
+            aria-invalid={problem !== undefined}
+            type="text"
+            inputMode="text"
+            autocomplete="off"
+            autocapitalize="off"
+            spellcheck={false}
+            enterkeyhint="done"
+            value={text}
+            onInput={(event) => {
+              input.text.value = event.currentTarget.value;
+            }}
+            onBlur={() => {
+              if (input.text.value.trim() !== '') input.touched.value = true;
+            }}
+          />
+          <span class="field-unit" aria-hidden="true">
+            {/[a-z°%"']/i.test(text) ? '' : unit}
+          </span>
+        </span>
+      )}
+    </FieldFrame>
+  );
+}
+
+interface TextProps {
+  label: string;
+  text: Signal<string>;
+  hint?: ComponentChildren;
+  problem?: string | undefined;
+  long?: boolean;
+}
+
+export function TextField({ label, text, hint, problem, long }: TextProps) {
+  return (
+    <FieldFrame label={label} hint={hint} problem={problem}>
+      {({ id, describedBy }) => {
+        const shared = {
+          id,
+          'aria-describedby': describedBy,
+          'aria-invalid': problem !== undefined,
+          value: text.value,
+        };
+        return long ? (
+          <textarea {...shared} rows={3} onInput={(e) => (text.value = e.currentTarget.value)} />
+        ) : (
+          <input
+            {...shared}
+            type="text"
+            autocomplete="off"
+            onInput={(e) => (text.value = e.currentTarget.value)}
+          />
+        );
+      }}
+    </FieldFrame>
+  );
+}
+
+interface SelectProps<T extends string> {
+  label: string;
+  value: T;
+  options: readonly { value: T; label: string }[];
+  onChange: (value: T) => void;
+  hint?: ComponentChildren;
+}
+
+export function SelectField<T extends string>({ label, value, options, onChange, hint }: SelectProps<T>) {
+  return (
+    <FieldFrame label={label} hint={hint}>
+      {({ id, describedBy }) => (
+        <select
+          id={id}
+          aria-describedby={describedBy}
+          value={value}
+          onChange={(event) => {
+            const chosen = options.find((o) => o.value === event.currentTarget.value);
+            if (chosen) onChange(chosen.value);
+          }}
+        >
+          {options.map((o) => (
+            <option key={o.value} value={o.value}>
+              {o.label}
+            </option>
+          ))}
+        </select>
+      )}
+    </FieldFrame>
+  );
+}
+
+interface ChoiceProps<T extends string> {
+  label: string;
+  value: T | undefined;
+  options: readonly { value: T; label: string }[];
+  onChange: (value: T) => void;
+}
+
+/** A few words side by side, one of them chosen. */
+export function Choice<T extends string>({ label, value, options, onChange }: ChoiceProps<T>) {
+  return (
+    <fieldset class="choice">
+      <legend>{label}</legend>
+      <div class="choice-row">
+        {options.map((o) => (
+          <button
+            key={o.value}
+            type="button"
+            aria-pressed={o.value === value}
+            onClick={() => onChange(o.value)}
+          >
+            {o.label}
+          </button>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

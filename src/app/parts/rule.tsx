@@ -1,0 +1,119 @@
+import { ticks } from 'd3-array';
+import { useId } from 'preact/hooks';
+import { Hatch } from './hatch.tsx';
+import './rule.css';
+
+export interface Zone {
+  from: number;
+  to: number;
+  kind: 'amber' | 'stop';
+}
+
+interface Props {
+  /** Said instead of the picture: 'Pot life, 16 of 30 min gone'. */
+  label: string;
+  from: number;
+  to: number;
+  /** How far the ink reaches. */
+  value: number;
+  /** Where it should reach. */
+  target?: number | undefined;
+  zones?: readonly Zone[];
+  /** Unit behind the last figure. */
+  unit?: string;
+  /** Figure at a tick; the tick's own number by default. */
+  figure?: (at: number) => string;
+  tone?: 'blue' | 'amber' | 'stop';
+  tall?: boolean;
+}
+
+/** The graduated rule that everything measured is read off: length, number and hatch say the same thing. */
+export function Rule({
+  label,
+  from,
+  to,
+  value,
+  target,
+  zones = [],
+  unit,
+  figure = String,
+  tone = 'blue',
+  tall,
+}: Props) {
+  const hatch = useId().replace(/[^\w-]/g, '');
+  const share = (at: number) => Math.min(1, Math.max(0, (at - from) / (to - from)));
+  const percent = (at: number) => `${100 * share(at)}%`;
+  const width = (a: number, b: number) => `${100 * Math.max(0, share(b) - share(a))}%`;
+  const height = tall ? 56 : 30;
+  const top = target === undefined ? 0 : 12;
+  const major = ticks(from, to, 6).filter((t) => t >= from && t <= to);
+  const minor = ticks(from, to, 24).filter((t) => t >= from && t <= to);
+  return (
+    <svg class={`rule rule-${tone}`} width="100%" height={top + height + 18} role="img" aria-label={label}>
+      <Hatch id={hatch} />
+      {zones.map((z) => (
+        <g key={`${z.from}`}>
+          <rect
+            class={`zone-${z.kind}`}
+            x={percent(z.from)}
+            width={width(z.from, z.to)}
+            y={top}
+            height={height}
+          />
+          <rect
+            fill={`url(#${hatch}-${z.kind})`}
+            x={percent(z.from)}
+            width={width(z.from, z.to)}
+            y={top}
+            height={height}
+          />
+        </g>
+      ))}
+      <rect class="rule-fill" x="0" width={width(from, value)} y={top} height={height} />
+      <line class="rule-base" x1="0" x2="100%" y1={top + height} y2={top + height} />
+      {minor.map((t) => (
+        <line
+          class="rule-tick"
+          key={t}
+          x1={percent(t)}
+          x2={percent(t)}
+          y1={top + height - 6}
+          y2={top + height}
+        />
+      ))}
+      {major.map((t) => (
+        <line
+          class="rule-tick"
+          key={t}
+          x1={percent(t)}
+          x2={percent(t)}
+          y1={top + height - 11}
+          y2={top + height}
+        />
+      ))}
+      {major.map((t, i) => (
+        <text key={t} x={percent(t)} y={top + height + 14} text-anchor={anchor(share(t))}>
+          {figure(t)}
+          {unit && i === major.length - 1 ? ` ${unit}` : ''}
+        </text>
+      ))}
+      {target !== undefined && (
+        <>
+          <defs>
+            <path
+              id={`${hatch}-target`}
+              class="rule-target"
+              d={`M-7 0H7L0 10Z M-1.5 8H1.5V${top + height}H-1.5Z`}
+            />
+          </defs>
+          <use href={`#${hatch}-target`} x={percent(target)} />
+        </>
+      )}
+    </svg>
+  );
+}
+
+function anchor(share: number): 'start' | 'middle' | 'end' {
+  if (share < 0.04) return 'start';
+  return share > 0.93 ? 'end' : 'middle';
+}

@@ -1,0 +1,40 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import './screen.css';
+
+interface Props {
+  /** Where we are, small, above the title. */
+  kicker?: ComponentChildren;
+  title: string;
+  /** Where 'back' leads; leave out on the four first screens. */
+  back?: { to: string; label: string };
+  /** Main action and its neighbors, kept in thumb reach. */
+  actions?: ComponentChildren;
+  children?: ComponentChildren;
+}
+
+/** One screen: what it asks at the top, what it shows, and what a thumb can do at the bottom. */
+export function Screen({ kicker, title, back, actions, children }: Props) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    document.title = `${title} · Tubewright`;
+    heading.current?.focus({ preventScroll: true });
+  }, [title]);
+  return (
+    <div class="screen">
+      <main class="screen-main">
+        {back && (
+          <a class="screen-back" href={`#${back.to}`}>
+            ‹ {back.label}
+          </a>
+        )}
+        {kicker && <p class="screen-kicker">{kicker}</p>}
+        <h1 ref={heading} tabIndex={-1}>
+          {title}
+        </h1>
+        {children}
+      </main>
+      {actions && <div class="screen-actions">{actions}</div>}
+    </div>
+  );
+}

@@ -1,0 +1,34 @@
+import { Action } from '#app/parts/action.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { shop } from '#app/state/shop.ts';
+
+const reasons = {
+  newerVersion: {
+    title: 'A newer version wrote this record',
+    text: 'This page is older than the record on this phone. It has not touched it. Load the page again while online to get the newer version.',
+  },
+  blocked: {
+    title: 'Another tab is holding the record',
+    text: 'Close every other tab of this app, then open it again. Nothing is lost.',
+  },
+  unavailable: {
+    title: 'This browser keeps nothing here',
+    text: 'Private windows and blocked storage keep no record. Open the app in an ordinary window, or allow this site to store data.',
+  },
+  lost: {
+    title: 'The record went to another tab',
+    text: 'A newer version of the app took it over in another tab, or it was removed there. Open it again to go on.',
+  },
+} as const;
+
+/** The shop could not be opened: why, and the way out. */
+export function CannotOpen() {
+  const state = shop.value;
+  const { title, text } = reasons[state.phase === 'failed' ? state.reason : 'lost'];
+  return (
+    <Screen title={title} actions={<Action onPress={() => location.reload()}>Open it again</Action>}>
+      <p>{text}</p>
+      {state.phase === 'failed' && <p class="small quiet">{state.detail}</p>}
+    </Screen>
+  );
+}

@@ -1,0 +1,86 @@
+import { setAside } from '#app/state/journals.ts';
+import { refilled, shop } from '#app/state/shop.ts';
+import { retryUnsaved, unsaved } from '#app/state/unsaved.ts';
+import type { WriteFailure } from '#storage/store.ts';
+
+const whyNotSaved: Record<WriteFailure, string> = {
+  full: 'this phone has no room left. Free some space, then try again',
+  closed: 'the record is closed. Keep this page open and try again',
+  newerVersion: 'a newer version of the app is open in another tab. Close one of them, then try again',
+  refused: 'the phone refused to write it. Try again; if it goes on, save a backup on the Data screen',
+};
+
+/** A write that failed stays here, with what it holds, until it succeeds. */
+function NotSaved() {
+  const waiting = unsaved.value;
+  const first = waiting[0];
+  if (!first) return null;
+  return (
+    <div class="notice notice-stop" role="alert">
+      <p>
+        <strong>{waiting.length === 1 ? 'Not saved:' : `${waiting.length} not saved:`}</strong>{' '}
+        {whyNotSaved[first.reason]}. It is held here until it is written.
+      </p>
+      <button type="button" onClick={() => retryUnsaved()}>
+        Write it now
+      </button>
+    </div>
+  );
+}
+
+function DemoNotice() {
+  if (shop.value.phase !== 'open' || !shop.value.demo) return null;
+  return (
+    <div class="notice notice-demo">
+      <p>Demo shop. Nothing here touches your own record.</p>
+      <a href="#/data">Leave</a>
+    </div>
+  );
+}
+
+function Refilled() {
+  const back = refilled.value;
+  if (!back) return null;
+  const count = back.database + back.lines;
+  return (
+    <div class="notice notice-amber" role="status">
+      <p>
+        {count} {count === 1 ? 'line was' : 'lines were'} missing from one of the two copies on this phone and{' '}
+        {count === 1 ? 'has' : 'have'} been put back from the other. Nothing is lost.
+      </p>
+      <button
+        type="button"
+        onClick={() => {
+          refilled.value = undefined;
+        }}
+      >
+        Seen
+      </button>
+    </div>
+  );
+}
+
+function SetAside() {
+  if (setAside.value === 0) return null;
+  return (
+    <div class="notice notice-amber" role="status">
+      <p>
+        {setAside.value} {setAside.value === 1 ? 'record' : 'records'} could not be read and{' '}
+        {setAside.value === 1 ? 'is' : 'are'} set aside, not lost. Save a backup before anything else.
+      </p>
+      <a href="#/data">Data</a>
+    </div>
+  );
+}
+
+/** What the app has to say that belongs to no screen. */
+export function Notices() {
+  return (
+    <div class="notices">
+      <NotSaved />
+      <DemoNotice />
+      <Refilled />
+      <SetAside />
+    </div>
+  );
+}

@@ -1,0 +1,15 @@
+import type { ComponentType } from 'preact';
+import { BenchScreen } from '#app/bench/bench-screen.tsx';
+import type { Params } from '#app/router.ts';
+
+export type ScreenType = ComponentType<{ params: Params }>;
+
+interface Route {
+  pattern: string;
+  load: () => Promise<ScreenType>;
+}
+
+/** The first screen is in the first script; the others come from the cache a moment later, or when they are asked for. */
+export const firstScreen: ScreenType = BenchScreen;
+
+export const routes: readonly Route[] = [];

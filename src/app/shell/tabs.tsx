@@ -1,0 +1,30 @@
+import { path } from '#app/router.ts';
+
+const tabs = [
+  { to: '/', label: 'Bench', under: ['/build', '/mix', '/oven', '/weigh', '/start', '/clocks', '/timer'] },
+  { to: '/plans', label: 'Plans', under: ['/plans', '/plan'] },
+  { to: '/record', label: 'Record', under: ['/record'] },
+  { to: '/shelf', label: 'Shelf', under: ['/shelf', '/data', '/settings'] },
+] as const;
+
+/** The four places of the app. */
+export function Tabs() {
+  const here = path.value;
+  const isUnder = (root: string) => here === root || here.startsWith(`${root}/`);
+  return (
+    <nav class="tabs" aria-label="Main">
+      <ul>
+        {tabs.map((tab) => {
+          const current = here === tab.to || tab.under.some(isUnder);
+          return (
+            <li key={tab.to}>
+              <a href={`#${tab.to}`} aria-current={current ? 'page' : undefined}>
+                {tab.label}
+              </a>
+            </li>
+          );
+        })}
+      </ul>
+    </nav>
+  );
+}

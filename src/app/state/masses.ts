@@ -1,0 +1,30 @@
+import type { BuildState } from '#shared/record/build-state.ts';
+
+export interface PartMasses {
+  /** Dry cloth in the tube: as weighed after cutting, else as the build was started with, kg */
+  cloth: number;
+  /** Cured tube before end trim, or tube and offcuts together; film still in it, kg */
+  cured?: number;
+  /** Film that went in less film that came out, kg */
+  filmLeft?: number;
+  /** Wet cloth between its films, kg */
+  wet?: number;
+  wetFilms?: number;
+}
+
+/** The weights that results are computed from. A tube trimmed before it was weighed counts with its offcuts. */
+export function partMasses(state: BuildState): PartMasses {
+  const mass = (what: Parameters<BuildState['weights']['get']>[0]) => state.weights.get(what)?.entry.mass;
+  const trimmed = mass('trimmed');
+  const cured = mass('cured') ?? (trimmed === undefined ? undefined : trimmed + (mass('offcut') ?? 0));
+  const filmIn = mass('filmIn');
+  const wet = mass('wetCloth');
+  const wetFilms = mass('wetFilms');
+  return {
+    cloth: mass('cutCloth') ?? state.header.clothMass,
+    ...(cured !== undefined && { cured }),
+    ...(filmIn !== undefined && { filmLeft: Math.max(0, filmIn - (mass('filmOut') ?? 0)) }),
+    ...(wet !== undefined && { wet }),
+    ...(wetFilms !== undefined && { wetFilms }),
+  };
+}

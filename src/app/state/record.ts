@@ -1,0 +1,41 @@
+import { type Entry, type EntryDraft, entryVersion } from '#shared/record/entry.ts';
+import type { PhotoRecord } from '#shared/record/photo.ts';
+import type { Header } from '#shared/record/read.ts';
+import { takeIn } from './journals.ts';
+import { zoneAt } from './now.ts';
+import { theStore } from './shop.ts';
+import { writeThen } from './unsaved.ts';
+
+function stampEntry(draft: EntryDraft): Entry {
+  const recordedAt = Date.now();
+  const happenedAt = draft.happenedAt ?? recordedAt;
+  const store = theStore();
+  return {
+    ...draft,
+    record: 'entry',
+    v: entryVersion,
+    id: store.newId(),
+    device: store.device,
+    happenedAt,
+    recordedAt,
+    zone: zoneAt(happenedAt),
+  } as Entry;
+}
+
+/**
+ * Writes what happened and shows it once it is on disk; true says that it is.
+ * Several drafts are one transaction: all of them happened, or none.
+ */
+export async function record(
+  drafts: EntryDraft | readonly EntryDraft[],
+  with_: { headers?: readonly Header[]; photos?: readonly { record: PhotoRecord; blob: Blob }[] } = {},
+): Promise<boolean> {
+  const entries = (Array.isArray(drafts) ? drafts : [drafts as EntryDraft]).map(stampEntry);
+  const headers = with_.headers ?? [];
+  return writeThen({ entries, headers, photos: with_.photos ?? [] }, () => takeIn(headers, entries));
+}
+
+/** Takes a fact out. It stays in the time line, struck through. */
+export function retract(subject: string, root: string): Promise<boolean> {
+  return record({ kind: 'retracted', subject, corrects: root });
+}

@@ -1,0 +1,26 @@
+import { effect, signal } from '@preact/signals';
+import * as z from 'zod/mini';
+import { defaultSettings, type Settings, settings as schema } from '#shared/record/settings.ts';
+import { theStore } from './shop.ts';
+
+const key = 'settings';
+
+/** How this phone is set up. */
+export const settings = signal<Settings>(defaultSettings);
+
+export async function loadSettings(): Promise<void> {
+  const kept = z.safeParse(schema, await theStore().phoneValue(key));
+  settings.value = kept.success ? (kept.data as Settings) : defaultSettings;
+}
+
+export async function changeSettings(change: Partial<Settings>): Promise<void> {
+  settings.value = { ...settings.value, ...change };
+  await theStore().setPhoneValue(key, settings.value);
+}
+
+/** Shows the theme on the whole page; 'system' leaves it to the phone. */
+export function followTheme(): void {
+  effect(() => {
+    document.documentElement.dataset.theme = settings.value.theme;
+  });
+}
