@@ -1,0 +1,26 @@
+export { activationEnergy, type TimePoint, timeAtTemperature } from './arrhenius.ts';
+export { cupsFor, resinToMix } from './cups.ts';
+export { cureTimeUsed } from './cure-time.ts';
+export { compositeDensity, voidFraction } from './density.ts';
+export { dewPoint } from './dew-point.ts';
+export { equivalentTime } from './equivalent-time.ts';
+export { peak, steepest } from './extremes.ts';
+export { fiberMassFraction, fiberVolumeFraction, fiberVolumeFractionFromMass } from './fractions.ts';
+export { holdTime, timeAbove } from './hold-time.ts';
+export { curedPlyThickness, fiberVolumeFromThickness } from './ply-thickness.ts';
+export { filmDeadline, potLifeUsed } from './pot-life.ts';
+export { correctionForOvershoot, hardenerForResin, ratioError, resinForHardener } from './pour.ts';
+export { interpolateProfile, type ProfileStage, profilePoints } from './profile.ts';
+export { rampRates } from './ramp-rates.ts';
+export type { Reading } from './readings.ts';
+export { resinForCloth, resinMassFraction, wetResinFraction } from './resin.ts';
+export { widthForWraps, wrapsForWidth } from './roll.ts';
+export { scaleRatioError, smallestCupForScale } from './scale.ts';
+export {
+  type BlendPart,
+  blendEquivalentWeight,
+  massRatioFromVolumeRatio,
+  stoichiometricPhr,
+} from './stoichiometry.ts';
+export { tubeSection } from './tube-section.ts';
+export { diameterFromCircumference, wallFromOutside } from './wall.ts';

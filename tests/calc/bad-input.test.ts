@@ -1,0 +1,140 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import * as calc from '#calc';
+import { call, numberPaths, type Path, validInputs, withValue } from './valid-inputs.ts';
+
+const names = Object.keys(validInputs);
+const optional = new Set(['high', 'filmLeft', 'activationEnergy of cureTimeUsed']);
+const anySign = new Set(['readings.0.time', 'time of interpolateProfile']);
+
+const fields = names.flatMap((name) =>
+  numberPaths(validInputs[name as keyof typeof calc]).map((path) => ({
+    name,
+    path,
+    place: path.join('.'),
+    field: String(path.at(-1)),
+  })),
+);
+
+function refusal(name: string, path: Path, value: unknown): Error {
+  const input = withValue(validInputs[name as keyof typeof calc], path, value);
+  try {
+    call(name, input);
+  } catch (error) {
+    expect(error).toBeInstanceOf(RangeError);
+    return error as RangeError;
+  }
+  throw new Error(`${name} took ${String(value)} for ${path.join('.')}`);
+}
+
+function everyNumber(result: unknown): number[] {
+  return numberPaths(result).map((path) =>
+    Number(path.reduce<unknown>((value, key) => (value as Record<string | number, unknown>)[key], result)),
+  );
+}
+
+describe('bad input', () => {
+  it('is tried on every function there is', () => {
+    expect(names.toSorted()).toEqual(Object.keys(calc).toSorted());
+    for (const name of names) expect(() => call(name, validInputs[name as keyof typeof calc])).not.toThrow();
+  });
+
+  it.each(fields)(
+    '$name refuses $place when it is no finite number, and names it',
+    ({ name, path, field }) => {
+      const inert = field === 'equivalentWeight';
+      const nothing = optional.has(field) || optional.has(`${field} of ${name}`) ? [] : [undefined];
+      const values = [...nothing, Number.NaN, Number.NEGATIVE_INFINITY, '5', '1,5', '', {}, true, 1e300];
+      if (!inert) values.push(Number.POSITIVE_INFINITY, null);
+      for (const value of values) expect(refusal(name, path, value).message).toContain(field);
+    },
+  );
+
+  it.each(fields.filter(({ name, place }) => !anySign.has(place) && !anySign.has(`${place} of ${name}`)))(
+    '$name refuses a negative $place',
+    ({ name, path, field }) => {
+      expect(refusal(name, path, -0.038).message).toContain(field);
+    },
+  );
+
+  it('is told in a sentence that says what would be right', () => {
+    const roll = { width: 0.5, startDiameter: -0.038, plyThickness: 0.0003 };
+    expect(() => call('wrapsForWidth', roll)).toThrow('startDiameter must be greater than 0 m, got -0.038');
+    expect(() => call('dewPoint', { temperature: 293.15, relativeHumidity: 50 })).toThrow(
+      'relativeHumidity must be greater than 0 and at most 1, got 50',
+    );
+    expect(() => call('resinForCloth', { clothMass: 0.1 })).toThrow(
+      'resinMassFraction must be at least 0 and less than 1, got nothing',
+    );
+    expect(() => call('resinForCloth', { clothMass: '12 apples', resinMassFraction: 0.5 })).toThrow(
+      'clothMass must be at least 0 kg, got "12 apples"',
+    );
+    expect(() => call('wetResinFraction', { clothMass: 0.1, wetMass: 0.12, filmMass: 0.04 })).toThrow(
+      'wetMass must be at least 0.14 kg, got 0.12',
+    );
+    expect(() =>
+      call('peak', {
+        readings: [
+          { time: 60, temperature: 300 },
+          { time: 0, temperature: 300 },
+        ],
+      }),
+    ).toThrow('readings[1].time must be at least 60 s, got 0');
+    expect(() => call('interpolateProfile', { start: 293, stages: [], time: '5' })).toThrow(
+      'time must be a number of s, got "5"',
+    );
+    expect(() => call('resinForCloth', { clothMass: 1e300, resinMassFraction: 0.5 })).toThrow(
+      'at most 1000000000000000 kg',
+    );
+  });
+
+  it('is refused when the whole input or a whole list is missing', () => {
+    expect(() => call('dewPoint', undefined)).toThrow(RangeError);
+    expect(() => call('peak', {})).toThrow('readings must be a list of at least 1, got nothing');
+    expect(() => call('peak', { readings: [] })).toThrow('readings must be a list of at least 1, got 0');
+    expect(() => call('holdTime', { low: 300 })).toThrow('readings');
+    expect(() => call('holdTime', { low: 300, readings: [null] })).toThrow('readings[0].time');
+    expect(() => call('activationEnergy', [])).toThrow('points');
+    expect(() => call('blendEquivalentWeight', [])).toThrow('parts');
+    expect(() => call('blendEquivalentWeight', [null])).toThrow('parts[0].mass');
+    expect(() => call('profilePoints', { start: 293 })).toThrow('stages');
+    expect(() => call('profilePoints', { start: 293, stages: [null] })).toThrow('stages[0].kind');
+    expect(() => call('cureTimeUsed', { readings: [] })).toThrow('curePoints');
+  });
+
+  it('takes rounding left over from a subtraction for 0, on either side of it', () => {
+    const left = 0.1 + 0.2 - 0.3;
+    for (const clothMass of [left, -left]) {
+      expect(calc.resinForCloth({ clothMass, resinMassFraction: 0.5 })).toBe(0);
+    }
+    expect(() => calc.diameterFromCircumference({ circumference: left })).toThrow(RangeError);
+  });
+});
+
+describe('no result', () => {
+  it.each(names)('of %s is NaN or infinite, whatever numbers go in: a RangeError instead', (name) => {
+    const valid = validInputs[name as keyof typeof calc];
+    const paths = numberPaths(valid);
+    const wild = fc.oneof(
+      fc.double(),
+      fc.double({ min: 0, max: 1 }),
+      fc.double({ min: 1e-15, max: 1e15, noNaN: true }),
+      fc.constantFrom(0, 1, -1, 5e-324, 1e-15, 1e15, 273.15, 300, 1e308, Number.MAX_VALUE),
+    );
+    const keep = fc.constant(undefined);
+    fc.assert(
+      fc.property(fc.tuple(...paths.map(() => fc.oneof(keep, wild))), (values) => {
+        const input = paths.reduce<unknown>((made, path, index) => {
+          const value = values[index];
+          return value === undefined ? made : withValue(made, path, value);
+        }, valid);
+        try {
+          for (const number of everyNumber(call(name, input))) expect(number).toSatisfy(Number.isFinite);
+        } catch (error) {
+          expect(error).toBeInstanceOf(RangeError);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+});

@@ -1,0 +1,99 @@
+import * as calc from '#calc';
+
+const readings = [
+  { time: 0, temperature: 293.15 },
+  { time: 3600, temperature: 333.15 },
+  { time: 7200, temperature: 333.15 },
+];
+const points = [
+  { temperature: 298.15, time: 604800 },
+  { temperature: 338.15, time: 14400 },
+];
+const densities = { fiberDensity: 1800, resinDensity: 1180 };
+const poured = { resinPoured: 0.0782, hardenerPoured: 0.025, hardenerPerResin: 0.3 };
+const stages = [
+  { kind: 'ramp', to: 333.15, rate: 0.03 },
+  { kind: 'hold', lasts: 14400 },
+  { kind: 'cool', to: 303.15, rate: 0.02 },
+];
+
+/** A good input for every function, with every optional field given. */
+export const validInputs: Record<keyof typeof calc, unknown> = {
+  activationEnergy: points,
+  blendEquivalentWeight: [
+    { mass: 80, equivalentWeight: 189 },
+    { mass: 10, equivalentWeight: 183 },
+  ],
+  compositeDensity: { fiberVolumeFraction: 0.35, ...densities },
+  correctionForOvershoot: poured,
+  cupsFor: {
+    kept: 0.139,
+    squeezeOutShare: 0.1,
+    lossPerCup: 0.014,
+    largestCup: 0.1,
+    workingRate: 0.0001,
+    usableLife: 900,
+  },
+  curedPlyThickness: { arealWeight: 0.193, fiberDensity: 1800, fiberVolumeFraction: 0.35 },
+  cureTimeUsed: { readings, curePoints: points, activationEnergy: 55000 },
+  dewPoint: { temperature: 293.15, relativeHumidity: 0.5 },
+  diameterFromCircumference: { circumference: 0.1275 },
+  equivalentTime: { readings, referenceTemperature: 333.15, activationEnergy: 55000 },
+  fiberMassFraction: { fiberVolumeFraction: 0.35, ...densities },
+  fiberVolumeFraction: { fiberMass: 0.1, resinMass: 0.12, ...densities },
+  fiberVolumeFractionFromMass: { fiberMassFraction: 0.45, ...densities },
+  fiberVolumeFromThickness: { plies: 4, arealWeight: 0.193, fiberDensity: 1800, wall: 0.00122 },
+  filmDeadline: { inCup: 360, usableLife: 1800, filmFactor: 2 },
+  hardenerForResin: { resinPoured: 0.0782, hardenerPerResin: 0.3 },
+  holdTime: { readings, low: 320, high: 340 },
+  interpolateProfile: { stages, start: 293.15, time: 600 },
+  massRatioFromVolumeRatio: { resinParts: 3, hardenerParts: 1, resinDensity: 1150, hardenerDensity: 970 },
+  peak: { readings },
+  potLifeUsed: { inCup: 360, onFilm: 1200, usableLife: 1800, filmFactor: 2 },
+  profilePoints: { start: 293.15, stages },
+  rampRates: { readings, window: 300 },
+  ratioError: poured,
+  resinForCloth: { clothMass: 0.1, resinMassFraction: 0.55 },
+  resinForHardener: { hardenerPoured: 0.025, hardenerPerResin: 0.3 },
+  resinMassFraction: { clothMass: 0.113, partMass: 0.2525, filmLeft: 0.002 },
+  resinToMix: { kept: 0.139, squeezeOutShare: 0.1, cups: 3, lossPerCup: 0.014 },
+  scaleRatioError: { cup: 0.1, scaleStep: 0.001, hardenerPerResin: 0.3 },
+  smallestCupForScale: { scaleStep: 0.001, hardenerPerResin: 0.3, tolerance: 0.03 },
+  steepest: { readings },
+  stoichiometricPhr: { amineHydrogenEquivalentWeight: 20.6, epoxideEquivalentWeight: 190 },
+  timeAbove: { readings, limit: 320 },
+  timeAtTemperature: { time: 1500, at: 298.15, temperature: 305.15, activationEnergy: 55000 },
+  tubeSection: { innerDiameter: 0.038, wall: 0.00125 },
+  voidFraction: { measuredDensity: 1380, fiberMassFraction: 0.45, ...densities },
+  wallFromOutside: { outsideDiameter: 0.0406, innerDiameter: 0.0381 },
+  wetResinFraction: { clothMass: 0.113, wetMass: 0.291, filmMass: 0.04 },
+  widthForWraps: { wraps: 4, startDiameter: 0.038, plyThickness: 0.0003 },
+  wrapsForWidth: { width: 0.5, startDiameter: 0.038, plyThickness: 0.0003 },
+};
+
+/** Calls a function by name with an input that its types would refuse. */
+export function call(name: string, input: unknown): unknown {
+  return (calc as unknown as Record<string, (given: unknown) => unknown>)[name]?.(input);
+}
+
+export type Path = readonly (string | number)[];
+
+/** Where every number in an input is: ['readings', 2, 'time']. */
+export function numberPaths(input: unknown, at: Path = []): Path[] {
+  if (typeof input === 'number') return [at];
+  if (typeof input !== 'object' || input === null) return [];
+  return Object.entries(input).flatMap(([key, value]) =>
+    numberPaths(value, [...at, Array.isArray(input) ? Number(key) : key]),
+  );
+}
+
+/** The same input with another value at one place. */
+export function withValue(input: unknown, path: Path, value: unknown): unknown {
+  const [key, ...rest] = path;
+  if (key === undefined) return value;
+  const inside = (input as Record<string | number, unknown>)[key];
+  const changed = withValue(inside, rest, value);
+  return Array.isArray(input)
+    ? input.map((item, index) => (index === key ? changed : item))
+    : { ...(input as object), [key]: changed };
+}
