@@ -3,6 +3,7 @@ import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { stripVTControlCharacters } from 'node:util';
 
 /** @typedef {{ passed: number, failed: number, skipped?: number, output: string }} Result */
 /** @typedef {{ name: string, run: () => Promise<Result>, needs?: string }} Stage */
@@ -29,7 +30,7 @@ function node(script, args) {
       });
     }
     child.on('error', (error) => resolve({ ok: false, output: `${output}${error.message}\n` }));
-    child.on('close', (code) => resolve({ ok: code === 0, output }));
+    child.on('close', (code) => resolve({ ok: code === 0, output: stripVTControlCharacters(output) }));
   });
 }
 
