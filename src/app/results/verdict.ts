@@ -1,0 +1,35 @@
+/** Bounds of good hand work by fiber volume (common practice, no source). */
+const leanOver = 0.5;
+const richUnder = 0.32;
+
+export interface Verdict {
+  word: 'lean' | 'good' | 'rich';
+  says: string;
+}
+
+/** What a fiber volume means, in a word and what to look for. */
+export function verdict(fiberVolume: number): Verdict {
+  if (fiberVolume > leanOver) {
+    return { word: 'lean', says: 'Lean: tap and look for dry spots. Taped tubes may rightly be leaner.' };
+  }
+  if (fiberVolume < richUnder) {
+    return {
+      word: 'rich',
+      says: 'Rich: weight that carries nothing. Less resin, or more squeeze, next time.',
+    };
+  }
+  return { word: 'good', says: 'Good hand work.' };
+}
+
+/** Two figures for the same laminate further apart than this share of the larger get a word. */
+const apartBy = 0.1;
+
+export function tellDifferentStories(byWeight: number, byThickness: number): boolean {
+  return Math.abs(byWeight - byThickness) > apartBy * Math.max(byWeight, byThickness);
+}
+
+/** '55:45', resin to fabric by weight. */
+export function ratioWords(resinShare: number, digits = 0): string {
+  const resin = (100 * resinShare).toFixed(digits);
+  return `${resin}:${(100 - Number(resin)).toFixed(digits)}`;
+}
