@@ -1,9 +1,10 @@
-import type { Checked, RestoreOutcome } from '#storage/backup-check.ts';
 import type { AnyEntry } from '#shared/record/entry.ts';
 import type { PhotoRecord } from '#shared/record/photo.ts';
 import type { Gated, Header } from '#shared/record/read.ts';
 import type { DocType, ForeignRevision, Revision, RevisionOf } from '#shared/record/revision.ts';
 import type { Summary } from '#shared/record/summary.ts';
+import type { Checked, RestoreOutcome } from './backup-check.ts';
+import type { Counts } from './reader.ts';
 
 /** Folds one subject into its cached summary. The app passes it in, so that storage needs no calc. */
 export type Summarize = (header: Header, entries: readonly AnyEntry[]) => Summary;
@@ -28,9 +29,11 @@ export class WriteError extends Error {
 }
 
 export type OpenFailure = 'newerVersion' | 'unavailable' | 'blocked';
-export type OpenResult = { ok: true; store: Store; refilled: Refilled } | { ok: false; reason: OpenFailure; detail: string };
+export type OpenResult =
+  | { ok: true; store: Store; refilled: Refilled }
+  | { ok: false; reason: OpenFailure; detail: string };
 
-/** What one copy lacked and got back from the other when the store was opened. */
+/** How many records one copy lacked and got back from the other. */
 export interface Refilled {
   database: number;
   lines: number;
@@ -46,6 +49,11 @@ export interface Page {
 export interface Store {
   readonly database: string;
   readonly device: string;
+  /**
+   * What one copy lacked, `refilled` included. When the database is not empty the ends of both copies are compared
+   * after opening, so that the first screen does not wait; never rejects.
+   */
+  readonly compared: Promise<Refilled>;
   /** Sorts by time and never goes back on this device, whatever the clock does. */
   newId(): string;
   /** Resolves only when it is on disk in the database, and in the lines file where there is one. Throws WriteError. */
@@ -73,12 +81,16 @@ export interface Store {
   onOthersWrote(listener: (ids: string[]) => void): () => void;
   /** Called when the connection is lost for good: a newer version of the app wants the database, or it was deleted. */
   onLost(listener: () => void): () => void;
-  counts(): Promise<{ builds: number; ovenLoads: number; entries: number; revisions: number; photos: number; photoBytes: number; unreadable: number }>;
-  /** Whether the second copy, the lines file, is being kept. */
+  /** `unreadable`: records met since opening that the gate turned away. */
+  counts(): Promise<Counts>;
+  /** Whether the second copy, the lines file, is being kept; false until it is open, a moment after the database. */
   linesKept(): boolean;
   backup(options: { photos: boolean; app: string; at: number }): AsyncGenerator<string>;
   checkBackup(text: string): Checked;
-  /** Merges a checked backup: union of entries, headers and revisions. Writing it twice changes nothing. */
+  /**
+   * Merges a checked backup: union of entries, headers and revisions. Writing it twice changes nothing. Refused
+   * before anything is written when an id is here with other content; throws WriteError.
+   */
   restore(checked: Checked & { ok: true }, onProgress?: (share: number) => void): Promise<RestoreOutcome>;
   close(): Promise<void>;
 }

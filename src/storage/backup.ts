@@ -1,0 +1,50 @@
+import { admit, recordStores } from './admit.ts';
+import { backupFormat, backupVersion, countLines } from './backup-format.ts';
+import { toBase64 } from './base64.ts';
+import { pages } from './compare.ts';
+import type { Connection } from './connection.ts';
+import { crc32, hex32 } from './crc32.ts';
+
+const encoder = new TextEncoder();
+
+export interface BackupOptions {
+  photos: boolean;
+  app: string;
+  at: number;
+}
+
+/** The text of a backup, piece by piece: JSON lines, see backup-format.ts. Nothing of the phone itself is in it. */
+export async function* backup(connection: Connection, options: BackupOptions): AsyncGenerator<string> {
+  const counts = countLines();
+  let crc = 0;
+  const piece = (lines: readonly unknown[]): string => {
+    const text = lines.map((line) => `${JSON.stringify(line)}\n`).join('');
+    crc = crc32(encoder.encode(text), crc);
+    return text;
+  };
+  const { app, at } = options;
+  yield piece([{ format: backupFormat, version: backupVersion, app, at }]);
+  for (const store of recordStores) {
+    for await (const records of pages(connection, store)) {
+      if (records.length === 0) continue;
+      const lines = records.map((record) => {
+        // A backup with a line that its own check refuses could never be restored.
+        const readable = admit(record).ok;
+        counts[readable ? store : 'setAside'] += 1;
+        return readable ? record : { setAside: record };
+      });
+      yield piece(lines);
+    }
+  }
+  for (const hash of options.photos ? await photoHashes(connection) : []) {
+    const photo = await connection.transact(['photos'], 'readonly', (t) => t.objectStore('photos').get(hash));
+    if (!photo) continue;
+    counts.photos += 1;
+    yield piece([{ ...photo.record, data: await toBase64(photo.blob) }]);
+  }
+  yield `${JSON.stringify({ end: backupFormat, counts, crc32: hex32(crc) })}\n`;
+}
+
+function photoHashes(connection: Connection): Promise<string[]> {
+  return connection.transact(['photos'], 'readonly', (t) => t.objectStore('photos').getAllKeys());
+}

@@ -1,0 +1,4 @@
+import { numbered } from '../migrate.ts';
+import { first } from './001-first.ts';
+
+export const migrations = numbered([first]);

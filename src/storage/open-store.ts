@@ -1,0 +1,165 @@
+import { deleteDB } from 'idb';
+import { v7 } from 'uuid';
+import { recordStores } from './admit.ts';
+import { backup } from './backup.ts';
+import { checkBackup } from './backup-check.ts';
+import { compareAll, compareTails, type Marks } from './compare.ts';
+import { Connection } from './connection.ts';
+import { Ids } from './ids.ts';
+import { Lines } from './lines.ts';
+import { slotOf } from './lines-protocol.ts';
+import { Reader } from './reader.ts';
+import { restore } from './restore.ts';
+import type { SlotMark } from './schema.ts';
+import type { OpenResult, Refilled, Store, Summarize } from './store.ts';
+import { Summaries } from './summaries.ts';
+import { Tabs } from './tabs.ts';
+import { Writer } from './writer.ts';
+
+/** Renaming one loses what is in it: the name is how the data is found. */
+export type StoreName = 'tubewright' | 'tubewright-demo';
+
+const nothing: Refilled = { database: 0, lines: 0 };
+
+export async function openStore(options: { name: StoreName; summarize: Summarize }): Promise<OpenResult> {
+  const { name } = options;
+  // Started first: the worker comes up while the database opens.
+  const lines = new Lines(name);
+  const opened = await Connection.open({ name });
+  if (!opened.ok) {
+    void lines.close();
+    return opened;
+  }
+  const { connection } = opened;
+  const { device, marks, empty } = await begin(connection);
+  const ids = new Ids();
+  for (const mark of marks.values()) ids.raise(mark.greatestId);
+  const tabs = new Tabs(name, (id) => ids.raise(id));
+  const writer = new Writer(connection, lines, ids, tabs);
+  const copies = { connection, lines, writer };
+  let refilled = nothing;
+  if (empty) {
+    // The first screen would show an empty shop: a lost database is refilled before anybody looks.
+    await lines.ready;
+    refilled = await compareAll(copies, marks).catch(() => nothing);
+  }
+  const compared = empty
+    ? Promise.resolve(refilled)
+    : idle()
+        .then(() => lines.ready)
+        .then(() => compareTails(copies, marks))
+        // What could not be compared now is compared at the next opening; both copies are as they were.
+        .catch(() => nothing);
+  const store = assemble({ name, device, ids, tabs, compared, summarize: options.summarize, ...copies });
+  return { ok: true, store, refilled };
+}
+
+/** This phone's name in the record, what was last written, and whether there is any record at all. */
+function begin(connection: Connection): Promise<{ device: string; marks: Marks; empty: boolean }> {
+  return connection.transact([...recordStores, 'meta'], 'readwrite', async (transaction) => {
+    const meta = transaction.objectStore('meta');
+    const slots = IDBKeyRange.bound(['slot'], ['slot', []]);
+    const [known, keys, values, ...firsts] = await Promise.all([
+      meta.get('device'),
+      meta.getAllKeys(slots),
+      meta.getAll(slots),
+      ...recordStores.map((store) => transaction.objectStore(store).getAllKeys(null, 1)),
+    ]);
+    const device = typeof known === 'string' ? known : v7();
+    if (device !== known) await meta.put(device, 'device');
+    const marks = new Map<number, SlotMark>();
+    keys.forEach((key, i) => {
+      if (Array.isArray(key)) marks.set(Number(key[1]), values[i] as SlotMark);
+    });
+    return { device, marks, empty: firsts.every((first) => first.length === 0) };
+  });
+}
+
+interface Parts {
+  name: string;
+  device: string;
+  connection: Connection;
+  lines: Lines;
+  ids: Ids;
+  tabs: Tabs;
+  writer: Writer;
+  compared: Promise<Refilled>;
+  summarize: Summarize;
+}
+
+function assemble(parts: Parts): Store {
+  const { connection, lines, ids, tabs, writer } = parts;
+  const reader = new Reader(connection);
+  const summaries = new Summaries(connection, parts.summarize);
+  const release = () => {
+    tabs.close();
+    return lines.close();
+  };
+  // Whoever deletes the database deletes the lines files too, and cannot while they are held.
+  connection.onLost(() => void release());
+  return {
+    database: parts.name,
+    device: parts.device,
+    compared: parts.compared,
+    newId: () => ids.next(),
+    write: (batch) => writer.write(batch),
+    entries: (subject, since) => reader.entries(subject, since),
+    header: (id) => reader.header(id),
+    heads: (type) => reader.heads(type),
+    revisions: (doc) => reader.revisions(doc),
+    summaries: (options) => summaries.page(options),
+    summary: (subject) => summaries.one(subject),
+    openSubjects: () => summaries.openSubjects(),
+    photo: (hash) => reader.photo(hash),
+    phoneValue: (key) => connection.transact(['phone'], 'readonly', (t) => t.objectStore('phone').get(key)),
+    setPhoneValue: (key, value) => writer.setPhoneValue(key, value),
+    onOthersWrote: (listener) => tabs.listen(listener),
+    onLost: (listener) => connection.onLost(listener),
+    counts: () => reader.counts(),
+    linesKept: () => lines.kept(),
+    backup: (options) => backup(connection, options),
+    checkBackup,
+    restore: (checked, onProgress) => restore({ connection, reader, writer, summaries }, checked, onProgress),
+    async close() {
+      await writer.settled();
+      await release();
+      await connection.close();
+    },
+  };
+}
+
+/** After the first screen is drawn. */
+function idle(): Promise<void> {
+  return new Promise((resolve) => {
+    if (typeof requestIdleCallback === 'function') requestIdleCallback(() => resolve(), { timeout: 2000 });
+    else setTimeout(resolve, 500);
+  });
+}
+
+const tries = 20;
+const betweenTries = 100;
+
+/** Deletes a database and its second copy. Other tabs that have it open give it up. */
+export async function deleteStore(name: StoreName): Promise<void> {
+  await deleteDB(name);
+  const folder = await navigator.storage.getDirectory().catch(() => undefined);
+  if (!folder) return;
+  const names: string[] = [];
+  for await (const file of (folder as unknown as { keys(): AsyncIterable<string> }).keys()) {
+    if (slotOf(name, file) !== undefined) names.push(file);
+  }
+  for (const file of names) await remove(folder, file);
+}
+
+/** Another tab may need a moment to let go of its file. A file left behind would bring everything back. */
+async function remove(folder: FileSystemDirectoryHandle, file: string): Promise<void> {
+  for (let left = tries; ; left--) {
+    try {
+      return await folder.removeEntry(file);
+    } catch (error) {
+      if (error instanceof DOMException && error.name === 'NotFoundError') return;
+      if (left === 0) throw error;
+      await new Promise((resolve) => setTimeout(resolve, betweenTries));
+    }
+  }
+}

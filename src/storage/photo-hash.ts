@@ -1,0 +1,5 @@
+/** The name of a photo: SHA-256 of its bytes, in hex. */
+export async function photoHash(bytes: ArrayBuffer): Promise<string> {
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+  return Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}

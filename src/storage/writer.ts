@@ -1,0 +1,154 @@
+import { benchSubject } from '#shared/record/entry.ts';
+import type { Connection } from './connection.ts';
+import { asWriteError } from './failures.ts';
+import type { Ids } from './ids.ts';
+import { canonical } from './json.ts';
+import type { Lines } from './lines.ts';
+import { type Prepared, prepareAll, preparePhoto, recordsOf, refuse } from './prepare.ts';
+import type { SlotMark, StoredPhoto, Writing } from './schema.ts';
+import type { Batch } from './store.ts';
+import type { Tabs } from './tabs.ts';
+
+/** Enough to find the place where a file stopped when the app was killed between its two copies. */
+const tailLength = 16;
+const stores = ['headers', 'revisions', 'entries', 'photos', 'summaries', 'meta'] as const;
+
+/** Writes to both copies: the database first, since only it can refuse. */
+export class Writer {
+  /** Keys written since a comparison of the copies began, so that it does not take them for missing. */
+  watched: Set<string> | undefined;
+  private readonly running = new Set<Promise<void>>();
+
+  constructor(
+    private readonly connection: Connection,
+    private readonly lines: Lines,
+    private readonly ids: Ids,
+    private readonly tabs: Tabs,
+  ) {}
+
+  write(batch: Batch): Promise<void> {
+    return this.run(async () => {
+      const records = prepareAll(recordsOf(batch));
+      const photos = await Promise.all((batch.photos ?? []).map(preparePhoto));
+      await this.toBoth(records, photos);
+    });
+  }
+
+  commit(records: readonly Prepared[], photos: readonly StoredPhoto[] = []): Promise<void> {
+    return this.run(() => this.toBoth(records, photos));
+  }
+
+  setPhoneValue(key: string, value: unknown): Promise<void> {
+    return this.run(() =>
+      this.connection.transact(
+        ['phone'],
+        'readwrite',
+        async (transaction) => {
+          await transaction.objectStore('phone').put(value, key);
+        },
+        'relaxed',
+      ),
+    );
+  }
+
+  /** When nothing is under way any more. */
+  async settled(): Promise<void> {
+    await Promise.allSettled(this.running);
+  }
+
+  private async run(write: () => Promise<void>): Promise<void> {
+    const running = write();
+    this.running.add(running);
+    try {
+      await running;
+    } catch (error) {
+      throw asWriteError(error);
+    } finally {
+      this.running.delete(running);
+    }
+  }
+
+  private async toBoth(records: readonly Prepared[], photos: readonly StoredPhoto[]): Promise<void> {
+    await this.lines.ready;
+    for (const { key } of records) this.watched?.add(key);
+    await this.connection.transact([...stores], 'readwrite', async (transaction) => {
+      await checkCorrections(transaction, records);
+      await putAll(transaction, records, photos);
+      await this.mark(transaction, records);
+    });
+    await this.lines.append(records.map((r) => r.json));
+    this.tabs.tell(touched(records), this.ids.greatest());
+  }
+
+  /** Takes records out of the lines file into the database. They were let in once: only their absence is checked. */
+  async takeBack(records: readonly Prepared[]): Promise<void> {
+    await this.connection.transact([...stores], 'readwrite', (transaction) =>
+      putAll(transaction, records, []),
+    );
+    this.tabs.tell(touched(records), this.ids.greatest());
+  }
+
+  private async mark(transaction: Writing, records: readonly Prepared[]): Promise<void> {
+    const meta = transaction.objectStore('meta');
+    const key = ['slot', this.lines.slot ?? -1];
+    const before = (await meta.get(key)) as SlotMark | undefined;
+    const tail = [...(before?.tail ?? []), ...records.slice(-tailLength).map((r) => r.key)];
+    const mark: SlotMark = { tail: tail.slice(-tailLength), greatestId: this.ids.greatest() };
+    await meta.put(mark, key);
+  }
+}
+
+/** A correction of a correction would never be found by the fold, which groups by first entries. */
+async function checkCorrections(transaction: Writing, records: readonly Prepared[]): Promise<void> {
+  const inBatch = new Map(records.map((r) => [r.key, r.value]));
+  const entries = transaction.objectStore('entries');
+  await Promise.all(
+    records.map(async ({ value }) => {
+      const first = value.corrects;
+      if (typeof first !== 'string' || value.record !== 'entry') return;
+      const target = inBatch.get(`entries:${first}`) ?? (await entries.get(first));
+      if (target?.corrects !== undefined) throw refuse(`${value.id} corrects a correction`);
+    }),
+  );
+}
+
+async function putAll(
+  transaction: Writing,
+  records: readonly Prepared[],
+  photos: readonly StoredPhoto[],
+): Promise<void> {
+  const stored = await Promise.all(
+    records.map(({ store, value }) => transaction.objectStore(store).get(value.id)),
+  );
+  const fresh = records.filter(({ key, value }, i) => {
+    const before = stored[i];
+    if (before && canonical(before) !== canonical(value)) throw refuse(`${key} is stored with other content`);
+    return !before;
+  });
+  const subjects = new Set(fresh.flatMap(subjectOf));
+  const kept = await Promise.all(photos.map((p) => transaction.objectStore('photos').getKey(p.hash)));
+  await Promise.all([
+    ...fresh.map(({ store, value }) => transaction.objectStore(store).add(value)),
+    ...photos.filter((_, i) => kept[i] === undefined).map((p) => transaction.objectStore('photos').put(p)),
+    ...[...subjects].flatMap((subject) => [
+      transaction.objectStore('summaries').delete(subject),
+      transaction.objectStore('meta').put(1, ['dropped', subject]),
+    ]),
+  ]);
+}
+
+/** The build or oven load whose summary no longer holds. The bench has none. */
+function subjectOf({ store, value }: Prepared): string[] {
+  if (store === 'headers') return [value.id];
+  const { subject } = value;
+  return store === 'entries' && typeof subject === 'string' && subject !== benchSubject ? [subject] : [];
+}
+
+/** What other tabs have to read again. */
+function touched(records: readonly Prepared[]): string[] {
+  const named = records.map(({ store, value }) => {
+    if (store === 'entries') return value.subject;
+    return store === 'revisions' ? value.doc : value.id;
+  });
+  return [...new Set(named.filter((name) => typeof name === 'string'))];
+}
