@@ -1,10 +1,10 @@
-import { type Signal, useComputed, useSignal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
+import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
 import { settings } from '#app/state/settings.ts';
 import { explainFailure } from '#shared/units/explain.ts';
 import { formatQuantity } from '#shared/units/format.ts';
 import { type Parsed, parseQuantity } from '#shared/units/parse.ts';
-import type { Quantity } from '#shared/units/quantity.ts';
+import type { Quantity, UnitSystem } from '#shared/units/quantity.ts';
 
 export interface QuantityOptions {
   quantity: Quantity;
@@ -20,59 +20,74 @@ export interface QuantityOptions {
 export interface QuantityInput extends QuantityOptions {
   text: Signal<string>;
   /** Undefined while it cannot be read, or is empty. */
-  si: { readonly value: number | undefined };
-  problem: { readonly value: string | undefined };
+  si: ReadonlySignal<number | undefined>;
+  problem: ReadonlySignal<string | undefined>;
   /** True once leaving the field or pressing the action should show the problem. */
   touched: Signal<boolean>;
   /** What was typed, to be kept beside the number. */
-  typed: { readonly value: string };
+  typed: ReadonlySignal<string>;
+  /** Puts a value there as if it had just been filled in. */
+  set: (si: number | undefined) => void;
+  dispose: () => void;
 }
 
-export function readQuantity(text: string, options: QuantityOptions): Parsed {
-  return parseQuantity(text, {
-    quantity: options.quantity,
-    system: settings.value.units,
-    ...(options.min !== undefined && { min: options.min }),
-    ...(options.max !== undefined && { max: options.max }),
-    ...(options.positive && { positive: true }),
-  });
+export function readQuantity(text: string, options: QuantityOptions, system = settings.value.units): Parsed {
+  const { quantity, min, max, positive } = options;
+  return parseQuantity(text, { quantity, system, min, max, ...(positive && { positive: true }) });
 }
 
 export function explainQuantity(text: string, options: QuantityOptions): string | undefined {
   if (options.optional && text.trim() === '') return undefined;
   const parsed = readQuantity(text, options);
   if (parsed.ok) return undefined;
-  return explainFailure(parsed, {
-    quantity: options.quantity,
-    system: settings.value.units,
-    min: options.min,
-    max: options.max,
-  });
+  const { quantity, min, max } = options;
+  return explainFailure(parsed, { quantity, system: settings.value.units, min, max });
 }
 
 /** How a stored value stands in a field before anybody types. */
-export function asTyped(si: number | undefined, quantity: Quantity): string {
-  return si === undefined ? '' : formatQuantity(si, { quantity, system: settings.value.units });
+function asTyped(si: number | undefined, quantity: Quantity, system: UnitSystem): string {
+  return si === undefined ? '' : formatQuantity(si, { quantity, system });
 }
 
-/** State of one field. Give `text` to keep what was typed elsewhere, as in a draft that outlives the screen. */
+export function quantityInput(
+  initial: number | undefined,
+  options: QuantityOptions,
+  text: Signal<string> = signal(asTyped(initial, options.quantity, settings.peek().units)),
+): QuantityInput {
+  // A value nobody retyped keeps its full precision: the text that shows it is rounded.
+  let filled = { text: text.peek(), si: initial };
+  let typedIn = settings.peek().units;
+  const touched = signal(false);
+  const set = (value: number | undefined) => {
+    filled = { text: asTyped(value, options.quantity, settings.peek().units), si: value };
+    text.value = filled.text;
+  };
+  const dispose = effect(() => {
+    const system = settings.value.units;
+    if (system === typedIn) return;
+    // A bare '116.1' typed as grams must not turn into ounces: it is carried over, then shown anew.
+    const parsed = readQuantity(text.peek(), options, typedIn);
+    typedIn = system;
+    if (parsed.ok) set(text.peek() === filled.text && filled.si !== undefined ? filled.si : parsed.si);
+  });
+  const si = computed(() => {
+    if (text.value === filled.text && filled.si !== undefined) return filled.si;
+    const parsed = readQuantity(text.value, options);
+    return parsed.ok ? parsed.si : undefined;
+  });
+  const problem = computed(() => explainQuantity(text.value, options));
+  return { ...options, text, si, problem, touched, typed: computed(() => text.value.trim()), set, dispose };
+}
+
+/** State of one field for as long as its screen lives. Give `text` to keep what was typed longer than that. */
 export function useQuantity(
   initial: number | undefined,
   options: QuantityOptions,
   text?: Signal<string>,
 ): QuantityInput {
-  const own = useSignal(text ? '' : asTyped(initial, options.quantity));
-  const used = text ?? own;
-  const touched = useSignal(false);
-  // A value nobody retyped keeps its full precision: the shown text is rounded.
-  const first = useRef({ text: asTyped(initial, options.quantity), si: initial });
-  const si = useComputed(() => {
-    if (used.value === first.current.text && first.current.si !== undefined) return first.current.si;
-    const parsed = readQuantity(used.value, options);
-    return parsed.ok ? parsed.si : undefined;
-  });
-  const problem = useComputed(() => explainQuantity(used.value, options));
-  return { ...options, text: used, si, problem, touched, typed: useComputed(() => used.value.trim()) };
+  const input = useMemo(() => quantityInput(initial, options, text), []);
+  useEffect(() => input.dispose, [input]);
+  return input;
 }
 
 /** Shows the problems of all fields at once; true when there are none. */

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { UnitsSwitch } from './units-switch.tsx';
 import './screen.css';
 
 interface Props {
@@ -23,11 +24,14 @@ export function Screen({ kicker, title, back, actions, children }: Props) {
   return (
     <div class="screen">
       <main class="screen-main">
-        {back && (
-          <a class="screen-back" href={`#${back.to}`}>
-            ‹ {back.label}
-          </a>
-        )}
+        <div class="screen-top">
+          {back && (
+            <a class="screen-back" href={`#${back.to}`}>
+              ‹ {back.label}
+            </a>
+          )}
+          <UnitsSwitch />
+        </div>
         {kicker && <p class="screen-kicker">{kicker}</p>}
         <h1 ref={heading} tabIndex={-1}>
           {title}

@@ -27,9 +27,3 @@ const apartBy = 0.1;
 export function tellDifferentStories(byWeight: number, byThickness: number): boolean {
   return Math.abs(byWeight - byThickness) > apartBy * Math.max(byWeight, byThickness);
 }
-
-/** '55:45', resin to fabric by weight. */
-export function ratioWords(resinShare: number, digits = 0): string {
-  const resin = (100 * resinShare).toFixed(digits);
-  return `${resin}:${(100 - Number(resin)).toFixed(digits)}`;
-}

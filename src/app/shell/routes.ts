@@ -12,4 +12,7 @@ interface Route {
 /** The first screen is in the first script; the others come from the cache a moment later, or when they are asked for. */
 export const firstScreen: ScreenType = BenchScreen;
 
-export const routes: readonly Route[] = [];
+export const routes: readonly Route[] = [
+  { pattern: '/start', load: () => import('#app/start/start-screen.tsx').then((m) => m.StartScreen) },
+  { pattern: '/start/:plan', load: () => import('#app/start/start-screen.tsx').then((m) => m.StartScreen) },
+];

@@ -1,0 +1,130 @@
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { type Recipe, recipe } from '#app/mix/recipe.ts';
+import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
+import { type Doc, docsOf, findDoc } from '#app/state/documents.ts';
+import type { ClothAmount, Plan, ResinGoal } from '#shared/record/plan.ts';
+import { type GoalInput, goalInput } from './goal.ts';
+
+/** What a plan and a build are made of while they are being written. It outlives its screen: nothing typed is lost. */
+export interface MakingDraft {
+  name: Signal<string>;
+  cloth: Signal<string>;
+  amountBy: Signal<ClothAmount['by']>;
+  clothMass: QuantityInput;
+  clothArea: QuantityInput;
+  resin: Signal<string>;
+  release: Signal<string>;
+  tape: Signal<string>;
+  checklist: Signal<string>;
+  goal: GoalInput;
+  lossPerCup: QuantityInput;
+  squeezeOut: QuantityInput;
+  workingRate: QuantityInput;
+}
+
+/** Where a builder without builds of their own starts (common practice, no source). */
+export const firstGoal: ResinGoal = { fiberVolumeFraction: 0.35, lossPerCup: 0.015, squeezeOut: 0.1 };
+
+/** 10 kg of cloth is a roll, not a tube; a slip of the unit more likely. */
+const mostCloth = 10;
+const mostArea = 50;
+
+const firstOf = (type: 'cloth' | 'resin' | 'release' | 'tape' | 'checklist') => docsOf(type)[0]?.doc ?? '';
+
+export function makingDraft(plan?: Plan): MakingDraft {
+  const cloth = signal(plan?.cloth ?? firstOf('cloth'));
+  const resin = signal(plan?.resin ?? firstOf('resin'));
+  const goal = plan?.goal ?? firstGoal;
+  const amount = plan?.clothAmount;
+  return {
+    name: signal(plan?.name ?? ''),
+    cloth,
+    amountBy: signal(amount?.by ?? 'mass'),
+    clothMass: quantityInput(amount?.by === 'mass' ? amount.mass : undefined, {
+      quantity: 'mass',
+      positive: true,
+      max: mostCloth,
+    }),
+    clothArea: quantityInput(amount?.by === 'area' ? amount.area : undefined, {
+      quantity: 'area',
+      positive: true,
+      max: mostArea,
+    }),
+    resin,
+    release: signal(plan ? (plan.release ?? '') : firstOf('release')),
+    tape: signal(plan ? (plan.tape ?? '') : firstOf('tape')),
+    checklist: signal(plan?.checklist ?? firstOf('checklist')),
+    goal: goalInput(goal.fiberVolumeFraction, cloth, resin),
+    lossPerCup: quantityInput(goal.lossPerCup, { quantity: 'mass', min: 0, max: 0.2 }),
+    squeezeOut: quantityInput(goal.squeezeOut, { quantity: 'fraction', min: 0, max: 0.6 }),
+    workingRate: quantityInput(goal.workingRate, { quantity: 'massRate', positive: true, optional: true }),
+  };
+}
+
+export interface Materials {
+  cloth: Doc<'cloth'>;
+  resin: Doc<'resin'>;
+}
+
+export function materialsOf(draft: MakingDraft): Materials | undefined {
+  const cloth = findDoc('cloth', draft.cloth.value);
+  const resin = findDoc('resin', draft.resin.value);
+  return cloth && resin && { cloth, resin };
+}
+
+/** Dry cloth, kg: as weighed, or area times areal weight. */
+export function clothMassOf(draft: MakingDraft): number | undefined {
+  if (draft.amountBy.value === 'mass') return draft.clothMass.si.value;
+  const area = draft.clothArea.si.value;
+  const cloth = findDoc('cloth', draft.cloth.value);
+  return area === undefined || !cloth ? undefined : area * cloth.body.arealWeight;
+}
+
+export function resinGoalOf(draft: MakingDraft): ResinGoal | undefined {
+  const fiberVolumeFraction = draft.goal.fiberVolume.si.value;
+  const lossPerCup = draft.lossPerCup.si.value;
+  const squeezeOut = draft.squeezeOut.si.value;
+  const workingRate = draft.workingRate.si.value;
+  if (fiberVolumeFraction === undefined || lossPerCup === undefined || squeezeOut === undefined)
+    return undefined;
+  return { fiberVolumeFraction, lossPerCup, squeezeOut, ...(workingRate !== undefined && { workingRate }) };
+}
+
+export type Answer = { ok: true; recipe: Recipe } | { ok: false; says?: string };
+
+const cannot: Record<string, string> = {
+  lossPerCup:
+    'A cup would lose all it may hold: lower the loss per cup, or let the resin system have a larger cup.',
+  workingRate:
+    'At this working rate a cup is over before it is used: mix less at a time, or take the slower hardener.',
+  largestCup: 'The resin system allows only tiny cups: raise its largest cup on the shelf.',
+};
+
+/** What the draft comes to: resin kept, resin to mix, cups. */
+export function answerOf(draft: MakingDraft): ReadonlySignal<Answer> {
+  return computed(() => {
+    const materials = materialsOf(draft);
+    const clothMass = clothMassOf(draft);
+    const goal = resinGoalOf(draft);
+    if (!materials || clothMass === undefined || !goal) return { ok: false };
+    try {
+      return {
+        ok: true,
+        recipe: recipe({ clothMass, cloth: materials.cloth.body, resin: materials.resin.body, goal }),
+      };
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      const field = error.message.split(' ')[0] ?? '';
+      return {
+        ok: false,
+        says: cannot[field] ?? 'These figures cannot go together: check cloth, losses and cup.',
+      };
+    }
+  });
+}
+
+/** The fields whose problems stop a draft from being used. */
+export function fieldsOf(draft: MakingDraft): QuantityInput[] {
+  const amount = draft.amountBy.value === 'mass' ? draft.clothMass : draft.clothArea;
+  return [amount, draft.goal.fiberVolume, draft.lossPerCup, draft.squeezeOut, draft.workingRate];
+}

@@ -1,0 +1,53 @@
+import { clothMassOf, type MakingDraft, materialsOf, resinGoalOf } from '#app/making/draft.ts';
+import { findDoc } from '#app/state/documents.ts';
+import { zoneAt } from '#app/state/now.ts';
+import { theStore } from '#app/state/shop.ts';
+import { type BuildHeader, buildVersion } from '#shared/record/build.ts';
+import type { RevisionOf } from '#shared/record/revision.ts';
+
+/**
+ * A build's header: plan revision, materials and checklist copied in as they are now, so that no later change of
+ * the shelf can alter what was made. Undefined while something is missing.
+ */
+export function freezeBuild(
+  draft: MakingDraft,
+  number: number,
+  plan: RevisionOf<'plan'> | undefined,
+): BuildHeader | undefined {
+  const materials = materialsOf(draft);
+  const clothMass = clothMassOf(draft);
+  const goal = resinGoalOf(draft);
+  const checklist = findDoc('checklist', draft.checklist.value);
+  if (!materials || clothMass === undefined || !goal || !checklist) return undefined;
+  const store = theStore();
+  const startedAt = Date.now();
+  const release = findDoc('release', draft.release.value);
+  const tape = findDoc('tape', draft.tape.value);
+  const amount = draft.amountBy.value === 'mass' ? draft.clothMass : draft.clothArea;
+  return {
+    record: 'build',
+    v: buildVersion,
+    id: store.newId(),
+    name: draft.name.value.trim(),
+    number,
+    ...(plan && { plan }),
+    cloth: materials.cloth.body,
+    clothMass,
+    typed: amount.typed.value,
+    resin: materials.resin.body,
+    ...(release && { release: release.body }),
+    ...(tape && { tape: tape.body }),
+    goal,
+    route: checklist.body.stages,
+    ...(plan && {
+      schedule: plan.body.schedule,
+      mandrelDiameter: plan.body.mandrelDiameter,
+      tubeLength: plan.body.tubeLength,
+      plies: plan.body.plies,
+      serviceTemperature: plan.body.serviceTemperature,
+    }),
+    startedAt,
+    zone: zoneAt(startedAt),
+    device: store.device,
+  };
+}

@@ -1,0 +1,102 @@
+import { signal, useSignal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import { AnswerFigures } from '#app/making/answer.tsx';
+import { answerOf, fieldsOf, type MakingDraft, makingDraft } from '#app/making/draft.ts';
+import { ClothFields, Pick, ResinFields } from '#app/making/making-fields.tsx';
+import { Action } from '#app/parts/action.tsx';
+import { SelectField, TextField } from '#app/parts/field.tsx';
+import { allGood } from '#app/parts/quantity-input.ts';
+import { Screen } from '#app/parts/screen.tsx';
+import { go, goInstead, type Params } from '#app/router.ts';
+import { type Doc, docsOf, findDoc } from '#app/state/documents.ts';
+import { takeIn } from '#app/state/journals.ts';
+import { nextBuildNumber } from '#app/state/numbers.ts';
+import { writeThen } from '#app/state/unsaved.ts';
+import { freezeBuild } from './freeze.ts';
+
+/** What is typed here stays while the builder looks something up elsewhere. */
+const drafts = new Map<string, MakingDraft>();
+
+function draftFor(plan: Doc<'plan'> | undefined): MakingDraft {
+  const key = plan?.revision.id ?? '';
+  const kept = drafts.get(key) ?? makingDraft(plan?.body);
+  drafts.set(key, kept);
+  return kept;
+}
+
+function PlanPick({ plan }: { plan: Doc<'plan'> | undefined }) {
+  const plans = docsOf('plan');
+  if (plans.length === 0) return null;
+  return (
+    <SelectField
+      label="From a plan"
+      value={plan?.doc ?? ''}
+      options={[{ value: '', label: 'No plan' }, ...plans.map((p) => ({ value: p.doc, label: p.body.name }))]}
+      onChange={(doc) => goInstead(doc ? `/start/${doc}` : '/start')}
+    />
+  );
+}
+
+function MoreFields({ draft }: { draft: MakingDraft }) {
+  return (
+    <details class="more">
+      <summary>Release, tape, checklist</summary>
+      <Pick type="release" label="Release" chosen={draft.release} none="None of these" />
+      <Pick type="tape" label="Shrink tape" chosen={draft.tape} none="No tape" />
+      <Pick type="checklist" label="Checklist" chosen={draft.checklist} />
+    </details>
+  );
+}
+
+/** Is this the tube, and how much resin will it take? */
+export function StartScreen({ params }: { params: Params }) {
+  const plan = findDoc('plan', params.plan);
+  const draft = draftFor(plan);
+  const answer = useMemo(() => answerOf(draft), [draft]);
+  const nameProblem = useSignal<string | undefined>(undefined);
+  const number = useMemo(() => signal(1), [draft]);
+  const name = draft.name.value.trim();
+  useEffect(() => {
+    let current = true;
+    nextBuildNumber(name).then((next) => {
+      if (current) number.value = next;
+    });
+    return () => {
+      current = false;
+    };
+  }, [name, number]);
+
+  const start = async () => {
+    nameProblem.value = name === '' ? 'Give the tube a name, like Upper mast.' : undefined;
+    const good = allGood(fieldsOf(draft));
+    if (!good || nameProblem.value || !answer.value.ok) {
+      document.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+      return;
+    }
+    const header = freezeBuild(draft, await nextBuildNumber(name), plan?.revision);
+    if (!header) return;
+    const open = () => {
+      takeIn([header], []);
+      drafts.delete(plan?.revision.id ?? '');
+      go(`/build/${header.id}`);
+    };
+    await writeThen({ headers: [header] }, open);
+  };
+
+  return (
+    <Screen
+      title="Start a tube"
+      back={{ to: '/', label: 'Bench' }}
+      actions={
+        <Action onPress={start}>{name ? `Start ${name} no. ${number.value}` : 'Start this tube'}</Action>
+      }
+    >
+      <PlanPick plan={plan} />
+      <TextField label="Name" text={draft.name} problem={name === '' ? nameProblem.value : undefined} />
+      <ClothFields draft={draft} />
+      <ResinFields draft={draft} />
+      <AnswerFigures answer={answer.value} />
+      <MoreFields draft={draft} />
+    </Screen>
+  );
+}
