@@ -42,16 +42,16 @@ const rows = {
     ['m²', 1],
     ['cm²', 1e-4],
     ['mm²', 1e-6],
-    ['yd²', yard ** 2, 'sqyd'],
-    ['ft²', foot ** 2, 'sqft'],
-    ['in²', inch ** 2, 'sqin'],
+    ['yd²', yard ** 2],
+    ['ft²', foot ** 2],
+    ['in²', inch ** 2],
   ],
   // Cloth is sold as '200 g' and '5.7 oz': grams a square meter and ounces a square yard (common practice, no source).
   arealWeight: [
-    ['g/m²', 1e-3, 'gsm g gram g/sqm'],
+    ['g/m²', 1e-3, 'gsm g gram'],
     ['kg/m²', 1],
-    ['oz/yd²', ounce / yard ** 2, 'oz ounce osy oz/sqyd'],
-    ['oz/ft²', ounce / foot ** 2, 'oz/sqft'],
+    ['oz/yd²', ounce / yard ** 2, 'oz ounce osy'],
+    ['oz/ft²', ounce / foot ** 2],
     ['lb/ft²', pound / foot ** 2, 'psf'],
   ],
   density: [
@@ -156,7 +156,10 @@ export function unitKey(text: string): string {
     .toLowerCase()
     .replace(/^deg(?:ree)?s?\.? ?/, '°')
     .replace(/\bper\b/g, '/')
-    .replace(/\b(sq|cu)(?:uare|bic)?\b\.? ?([a-z]+)/g, (_, power, of) => of + (power === 'sq' ? '2' : '3'))
+    .replace(
+      /\b(sq|cu(?=[. b]))(?:uare|bic)?[. ]*([a-z]+)/g,
+      (_, power, of) => of + (power === 'sq' ? '2' : '3'),
+    )
     .replace(/[\s.^·⋅*-]/g, '')
     .replace(/°(?=[a-z])/g, '');
 }
