@@ -15,4 +15,14 @@ export const firstScreen: ScreenType = BenchScreen;
 export const routes: readonly Route[] = [
   { pattern: '/start', load: () => import('#app/start/start-screen.tsx').then((m) => m.StartScreen) },
   { pattern: '/start/:plan', load: () => import('#app/start/start-screen.tsx').then((m) => m.StartScreen) },
+  { pattern: '/plans', load: () => import('#app/plans/plans-screen.tsx').then((m) => m.PlansScreen) },
+  {
+    pattern: '/plan/new',
+    load: () => import('#app/plans/plan-edit-screen.tsx').then((m) => m.PlanEditScreen),
+  },
+  { pattern: '/plan/:doc', load: () => import('#app/plans/plan-screen.tsx').then((m) => m.PlanScreen) },
+  {
+    pattern: '/plan/:doc/edit',
+    load: () => import('#app/plans/plan-edit-screen.tsx').then((m) => m.PlanEditScreen),
+  },
 ];

@@ -1,0 +1,43 @@
+import { LinkButton } from '#app/parts/action.tsx';
+import { Empty, Row, Rows } from '#app/parts/rows.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { docsOf } from '#app/state/documents.ts';
+import { show } from '#app/state/show.ts';
+import type { Plan } from '#shared/record/plan.ts';
+import { estimatePlan, planMaterials } from './plan-estimate.ts';
+
+function tubeMass(plan: Plan): string | undefined {
+  const materials = planMaterials(plan);
+  return materials && show(estimatePlan(plan, materials).tube, 'mass', 0);
+}
+
+/** Which tubes does this shop know how to make? */
+export function PlansScreen() {
+  const plans = docsOf('plan');
+  return (
+    <Screen title="Plans" actions={<LinkButton to="/plan/new">Write a new plan</LinkButton>}>
+      {plans.length === 0 ? (
+        <Empty>
+          No plans yet. A plan keeps mandrel, cloth, resin, tape and cure of one kind of tube, so that the
+          next one starts in two taps. A tube can also be started without one, from the bench.
+        </Empty>
+      ) : (
+        <Rows label="Plans">
+          {plans.map(({ doc, body, others }) => (
+            <Row
+              key={doc}
+              to={`/plan/${doc}`}
+              title={body.name}
+              about={
+                others.length > 0
+                  ? 'Changed on two phones: open it to choose'
+                  : `${show(body.tubeLength, 'length', 0)} on ${show(body.mandrelDiameter, 'diameter')}, ${body.plies} plies`
+              }
+              value={tubeMass(body)}
+            />
+          ))}
+        </Rows>
+      )}
+    </Screen>
+  );
+}
