@@ -19,6 +19,8 @@ export default defineConfig({
       },
       {
         ...jsx,
+        // Found while the tests run, they would make the page reload under a test.
+        optimizeDeps: { include: ['idb', 'uuid', 'zod/mini', 'fast-check'] },
         test: {
           name: 'storage',
           include: ['tests/{storage,platform}/**/*.test.ts'],
@@ -26,6 +28,7 @@ export default defineConfig({
             enabled: true,
             headless: true,
             screenshotFailures: false,
+            api: { host: '127.0.0.1' },
             provider: playwright({
               launchOptions: { ...(executablePath ? { executablePath } : {}), args: QUIET_FLAGS },
             }),
