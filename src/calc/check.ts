@@ -9,7 +9,7 @@ export type Bounds = {
 type Holder<Field extends string> = { readonly [key in Field]?: number | null | undefined };
 
 // Beyond these a quotient of two good fields can overflow, and NaN would leave the computation.
-const LARGEST = 1e15;
+const LARGEST = 1e30;
 const NOISE = 1e-15;
 
 /**

@@ -35,7 +35,7 @@ function everyNumber(result: unknown): number[] {
 
 describe('bad input', () => {
   it('is tried on every function there is', () => {
-    expect(names.toSorted()).toEqual(Object.keys(calc).toSorted());
+    expect([...names].sort()).toEqual([...Object.keys(calc)].sort());
     for (const name of names) expect(() => call(name, validInputs[name as keyof typeof calc])).not.toThrow();
   });
 
@@ -43,8 +43,19 @@ describe('bad input', () => {
     '$name refuses $place when it is no finite number, and names it',
     ({ name, path, field }) => {
       const inert = field === 'equivalentWeight';
-      const nothing = optional.has(field) || optional.has(`${field} of ${name}`) ? [] : [undefined];
-      const values = [...nothing, Number.NaN, Number.NEGATIVE_INFINITY, '5', '1,5', '', {}, true, 1e300];
+      const nothing: unknown[] =
+        optional.has(field) || optional.has(`${field} of ${name}`) ? [] : [undefined];
+      const values: unknown[] = [
+        ...nothing,
+        Number.NaN,
+        Number.NEGATIVE_INFINITY,
+        '5',
+        '1,5',
+        '',
+        {},
+        true,
+        1e300,
+      ];
       if (!inert) values.push(Number.POSITIVE_INFINITY, null);
       for (const value of values) expect(refusal(name, path, value).message).toContain(field);
     },
@@ -84,7 +95,7 @@ describe('bad input', () => {
       'time must be a number of s, got "5"',
     );
     expect(() => call('resinForCloth', { clothMass: 1e300, resinMassFraction: 0.5 })).toThrow(
-      'at most 1000000000000000 kg',
+      'at most 1e+30 kg',
     );
   });
 
@@ -118,8 +129,8 @@ describe('no result', () => {
     const wild = fc.oneof(
       fc.double(),
       fc.double({ min: 0, max: 1 }),
-      fc.double({ min: 1e-15, max: 1e15, noNaN: true }),
-      fc.constantFrom(0, 1, -1, 5e-324, 1e-15, 1e15, 273.15, 300, 1e308, Number.MAX_VALUE),
+      fc.double({ min: 1e-15, max: 1e30, noNaN: true }),
+      fc.constantFrom(0, 1, -1, 5e-324, 1e-15, 1e15, 1e30, -1e30, 273.15, 300, 1e308, Number.MAX_VALUE),
     );
     const keep = fc.constant(undefined);
     fc.assert(
