@@ -8,9 +8,9 @@ export const mixRatio = z.discriminatedUnion('by', [
   z.looseObject({ by: z.literal('volume'), resinParts: positive, hardenerParts: positive }),
   z.looseObject({
     by: z.literal('equivalents'),
-    /** g of resin to one epoxide equivalent */
+    /** kg of resin to one mole of epoxide */
     epoxide: positive,
-    /** g of hardener to one amine hydrogen equivalent */
+    /** kg of hardener to one mole of amine hydrogen */
     amineHydrogen: positive,
   }),
 ]);

@@ -54,8 +54,8 @@ export const starterResins = {
   'starter-resin-warm-cure': {
     name: 'Warm-cure epoxy',
     hardener: 'WARM',
-    // Bisphenol-A resin near 190 g per epoxide, a polyether amine near 60 g per hydrogen: from memory.
-    ratio: { by: 'equivalents', epoxide: 190, amineHydrogen: 60 },
+    // Bisphenol-A resin near 0.19 kg to a mole of epoxide, a polyether amine near 0.06 kg to a mole of amine hydrogen: from memory.
+    ratio: { by: 'equivalents', epoxide: 0.19, amineHydrogen: 0.06 },
     resinDensity: 1160,
     hardenerDensity: 950,
     curedDensity: 1160,

@@ -24,7 +24,7 @@ export interface QuantityInput extends QuantityOptions {
   problem: ReadonlySignal<string | undefined>;
   /** True once leaving the field or pressing the action should show the problem. */
   touched: Signal<boolean>;
-  /** What was typed, to be kept beside the number. */
+  /** What was typed, with its unit, to be kept beside the number. */
   typed: ReadonlySignal<string>;
   /** Puts a value there as if it had just been filled in. */
   set: (si: number | undefined) => void;
@@ -76,7 +76,11 @@ export function quantityInput(
     return parsed.ok ? parsed.si : undefined;
   });
   const problem = computed(() => explainQuantity(text.value, options));
-  return { ...options, text, si, problem, touched, typed: computed(() => text.value.trim()), set, dispose };
+  const typed = computed(() => {
+    const parsed = readQuantity(text.value, options);
+    return parsed.ok ? parsed.typed : text.value.trim();
+  });
+  return { ...options, text, si, problem, touched, typed, set, dispose };
 }
 
 /** State of one field for as long as its screen lives. Give `text` to keep what was typed longer than that. */
