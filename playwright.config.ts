@@ -33,7 +33,7 @@ export default defineConfig({
   ],
   webServer: {
     command: `node scripts/serve.mjs dist --port ${PORT} --quiet`,
-    url: `http://localhost:${PORT}/`,
+    url: `http://127.0.0.1:${PORT}/`,
     reuseExistingServer: false,
   },
 });
