@@ -7,7 +7,7 @@ interface News {
 
 /** Lets the tabs that have the same database open hear of each other's writes. */
 export class Tabs {
-  private readonly channel: BroadcastChannel | undefined;
+  private channel: BroadcastChannel | undefined;
   private readonly listeners = new Set<(touched: string[]) => void>();
 
   constructor(name: string, heardOf: (id: string) => void) {
@@ -28,7 +28,9 @@ export class Tabs {
     return () => this.listeners.delete(listener);
   }
 
+  /** After this `tell` tells nobody: a write that is under way ends well without it. */
   close(): void {
     this.channel?.close();
+    this.channel = undefined;
   }
 }
