@@ -1,9 +1,10 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { type Recipe, recipe } from '#app/mix/recipe.ts';
 import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
-import { type Doc, docsOf, findDoc } from '#app/state/documents.ts';
+import { type Doc, findDoc } from '#app/state/documents.ts';
 import type { ClothAmount, Plan, ResinGoal } from '#shared/record/plan.ts';
 import { type GoalInput, goalInput } from './goal.ts';
+import { likely } from './last-made.ts';
 
 /** What a plan and a build are made of while they are being written. It outlives its screen: nothing typed is lost. */
 export interface MakingDraft {
@@ -29,11 +30,9 @@ export const firstGoal: ResinGoal = { fiberVolumeFraction: 0.35, lossPerCup: 0.0
 const mostCloth = 10;
 const mostArea = 50;
 
-const firstOf = (type: 'cloth' | 'resin' | 'release' | 'tape' | 'checklist') => docsOf(type)[0]?.doc ?? '';
-
 export function makingDraft(plan?: Plan): MakingDraft {
-  const cloth = signal(plan?.cloth ?? firstOf('cloth'));
-  const resin = signal(plan?.resin ?? firstOf('resin'));
+  const cloth = signal(plan?.cloth ?? likely('cloth'));
+  const resin = signal(plan?.resin ?? likely('resin'));
   const goal = plan?.goal ?? firstGoal;
   const amount = plan?.clothAmount;
   return {
@@ -51,9 +50,9 @@ export function makingDraft(plan?: Plan): MakingDraft {
       max: mostArea,
     }),
     resin,
-    release: signal(plan ? (plan.release ?? '') : firstOf('release')),
-    tape: signal(plan ? (plan.tape ?? '') : firstOf('tape')),
-    checklist: signal(plan?.checklist ?? firstOf('checklist')),
+    release: signal(plan ? (plan.release ?? '') : likely('release')),
+    tape: signal(plan ? (plan.tape ?? '') : likely('tape')),
+    checklist: signal(plan?.checklist ?? likely('checklist')),
     goal: goalInput(goal.fiberVolumeFraction, cloth, resin),
     lossPerCup: quantityInput(goal.lossPerCup, { quantity: 'mass', min: 0, max: 0.2 }),
     squeezeOut: quantityInput(goal.squeezeOut, { quantity: 'fraction', min: 0, max: 0.6 }),

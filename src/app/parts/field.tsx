@@ -47,7 +47,11 @@ export function QuantityField({ label, input, hint }: QuantityProps) {
   const shown =
     si === undefined ? '' : formatQuantity(si, { quantity: input.quantity, system: settings.value.units });
   const otherUnit =
-    si !== undefined && unit !== '' && /[^\d.,\s/-]/.test(text) && !text.trim().endsWith(unit);
+    si !== undefined &&
+    unit !== '' &&
+    /[^\d.,\s/-]/.test(text) &&
+    text.trim() !== shown &&
+    !text.trim().endsWith(unit);
   return (
     <FieldFrame label={label} hint={otherUnit ? `= ${shown}` : hint} problem={problem}>
       {({ id, describedBy }) => (

@@ -25,6 +25,8 @@ interface Props {
   figure?: (at: number) => string;
   tone?: 'blue' | 'amber' | 'stop';
   tall?: boolean;
+  /** Where room is scarce, as in a strip. */
+  slim?: boolean;
 }
 
 /** The graduated rule that everything measured is read off: length, number and hatch say the same thing. */
@@ -39,12 +41,13 @@ export function Rule({
   figure = String,
   tone = 'blue',
   tall,
+  slim,
 }: Props) {
   const hatch = useId().replace(/[^\w-]/g, '');
   const share = (at: number) => Math.min(1, Math.max(0, (at - from) / (to - from)));
   const percent = (at: number) => `${100 * share(at)}%`;
   const width = (a: number, b: number) => `${100 * Math.max(0, share(b) - share(a))}%`;
-  const height = tall ? 56 : 30;
+  const height = tall ? 56 : slim ? 16 : 30;
   const top = target === undefined ? 0 : 12;
   const major = ticks(from, to, 6).filter((t) => t >= from && t <= to);
   const minor = ticks(from, to, 24).filter((t) => t >= from && t <= to);

@@ -2,6 +2,7 @@ import { signal, useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { AnswerFigures } from '#app/making/answer.tsx';
 import { answerOf, fieldsOf, type MakingDraft, makingDraft } from '#app/making/draft.ts';
+import { keepLastMade } from '#app/making/last-made.ts';
 import { ClothFields, Pick, ResinFields } from '#app/making/making-fields.tsx';
 import { Action } from '#app/parts/action.tsx';
 import { SelectField, TextField } from '#app/parts/field.tsx';
@@ -78,6 +79,13 @@ export function StartScreen({ params }: { params: Params }) {
     const open = () => {
       takeIn([header], []);
       drafts.delete(plan?.revision.id ?? '');
+      keepLastMade({
+        cloth: draft.cloth.value,
+        resin: draft.resin.value,
+        release: draft.release.value,
+        tape: draft.tape.value,
+        checklist: draft.checklist.value,
+      });
       go(`/build/${header.id}`);
     };
     await writeThen({ headers: [header] }, open);
