@@ -1,4 +1,107 @@
-/** Running clocks stand at the top of every screen. */
+import { soundState } from '#app/platform/sound.ts';
+import { path } from '#app/router.ts';
+import { settings } from '#app/state/settings.ts';
+import { formatClockTime } from '#shared/units/time.ts';
+import { AlarmFlash } from './alarm-flash.tsx';
+import { clockKey, isStale, type RunningClock } from './clock-list.ts';
+import { ClockRule } from './clock-rule.tsx';
+import {
+  beganAt,
+  clockWentBack,
+  figureFor,
+  overSentence,
+  shortFigure,
+  toneFor,
+  wordsFor,
+} from './clock-words.ts';
+import { anyClockRuns, runningClocks } from './running.ts';
+import './clock-strip.css';
+
+const linesAtMost = 2;
+
+/** The tape deadline of the same build stands in the lines of its cup, unless it is the more urgent of the two. */
+export function tapeBeside(clock: RunningClock, clocks: readonly RunningClock[]): RunningClock | undefined {
+  if (clock.kind !== 'potLife') return undefined;
+  return clocks.find((c) => c.kind === 'tape' && c.subject === clock.subject && c.phase === 'running');
+}
+
+function Foot({ clock, tape }: { clock: RunningClock; tape: RunningClock | undefined }) {
+  if (clockWentBack(clock)) return <>This phone’s clock was set back: do not trust it.</>;
+  if (clock.phase === 'over') return <>{overSentence(clock)}</>;
+  const shown = tape ?? clock;
+  return (
+    <>
+      {shown.kind === 'tape' ? 'Tape all on by' : 'Ends'} <b>{formatClockTime(shown.endsAt)}</b>
+    </>
+  );
+}
+
+function First({ clock, tape }: { clock: RunningClock; tape: RunningClock | undefined }) {
+  const { figure, says } = figureFor(clock);
+  const stale = isStale(clock);
+  return (
+    <>
+      <span class="clock-strip-head">
+        <span class="clock-strip-name">
+          <b>{clock.phase === 'running' || stale ? clock.name : wordsFor(clock).word}</b>{' '}
+          <span class="clock-strip-about">{clock.phase === 'running' ? beganAt(clock) : clock.name}</span>
+        </span>
+        {!stale && (
+          <span class="clock-strip-figure">
+            <b>{figure}</b> {says}
+          </span>
+        )}
+      </span>
+      {clock.phase !== 'over' && <ClockRule clock={clock} size="slim" />}
+      <span class="clock-strip-foot">
+        <span>
+          <Foot clock={clock} tape={tape} />
+        </span>
+        {clock.of && <span class="clock-strip-of">{clock.of}</span>}
+      </span>
+    </>
+  );
+}
+
+function Further({ clocks }: { clocks: readonly RunningClock[] }) {
+  const more = clocks.length - linesAtMost;
+  return (
+    <>
+      {clocks.slice(0, linesAtMost).map((c) => (
+        <span class="clock-strip-line" key={clockKey(c)}>
+          <span>{[c.name, c.of].filter(Boolean).join(' · ')}</span>
+          <b>{shortFigure(c)}</b>
+        </span>
+      ))}
+      {more > 0 && <span class="clock-strip-more">+{more} more</span>}
+    </>
+  );
+}
+
+/** Said once when it changes, for who cannot see it. */
+function Spoken({ clock }: { clock: RunningClock }) {
+  return (
+    <p class="visually-hidden" role="status">
+      {clock.phase === 'running' ? '' : `${clock.name}: ${wordsFor(clock).word}`}
+    </p>
+  );
+}
+
+/** Running clocks stand at the top of every screen, the most urgent first; a tap fills the screen with them. */
 export function ClockStrip() {
-  return null;
+  const [first, ...rest] = runningClocks.value;
+  if (!first || path.value === '/clocks') return <AlarmFlash />;
+  const tape = tapeBeside(first, rest);
+  const mute = anyClockRuns.value && settings.value.sound && soundState.value === 'locked';
+  return (
+    <aside class={`clock-strip clock-${toneFor(first)}`} aria-label="Running clocks">
+      <a href="#/clocks" class="clock-strip-link">
+        <First clock={first} tape={tape} />
+        <Further clocks={rest.filter((c) => c !== tape)} />
+      </a>
+      {mute && <p class="clock-strip-mute">Touch the screen once, so that it may sound.</p>}
+      <Spoken clock={first} />
+      <AlarmFlash />
+    </aside>
+  );
 }

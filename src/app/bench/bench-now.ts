@@ -1,0 +1,49 @@
+import { stageWords } from '#app/build/stage-words.ts';
+import { mixPlan } from '#app/mix/mix-plan.ts';
+import type { BuildState } from '#shared/record/build-state.ts';
+import type { StageName } from '#shared/record/checklist.ts';
+import type { OvenState } from '#shared/record/oven-state.ts';
+
+const mixing: readonly StageName[] = ['mix', 'wetOut'];
+
+/** Whether another cup is wanted; a goal that no cups can meet is the mixing screen's to explain. */
+function wantsMore({ header, cups, rounds }: BuildState): boolean {
+  try {
+    return mixPlan({ ...header, cups, round: rounds }).left > 0;
+  } catch (error) {
+    if (error instanceof RangeError) return true;
+    throw error;
+  }
+}
+
+/** What the bench calls the next cup of a build; nothing when none is wanted now. */
+export function cupToMix(state: BuildState): string | undefined {
+  if (!state.next || !mixing.includes(state.next.stage)) return undefined;
+  const begun = state.cups.find(
+    (c) =>
+      c.round === state.rounds && c.discardedAt === undefined && c.emptyAt === undefined && c.hardener <= 0,
+  );
+  if (begun) return `Go on with cup ${begun.number}`;
+  if (!wantsMore(state)) return undefined;
+  return state.cups.some((c) => c.round === state.rounds) ? 'Mix next cup' : 'Mix the first cup';
+}
+
+/** 'Wet-out: rest of the resin, then the top film' */
+export function nextOf({ next }: BuildState): string {
+  return next ? `${stageWords[next.stage]}: ${next.step.text}` : 'Route done: weigh it, judge it, close it';
+}
+
+/** When the oven wants its next reading, ms; nothing before it is lit and after it is off. */
+export function readingDue({ header, readings, litAt, offAt }: OvenState): number | undefined {
+  if (litAt === undefined || offAt !== undefined) return undefined;
+  const last = Math.max(litAt, ...readings.flatMap((r) => r.at.map((reading) => reading.at)));
+  return last + header.schedule.readEvery * 1000;
+}
+
+/** The newest reading of all channels, K */
+export function lastReading({ readings }: OvenState): number | undefined {
+  return readings
+    .flatMap((r) => r.at)
+    .sort((a, b) => a.at - b.at)
+    .at(-1)?.temperature;
+}

@@ -1,0 +1,36 @@
+import { Action, LinkButton } from '#app/parts/action.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { Caution, Warning } from '#app/parts/warning.tsx';
+import { iOSTab } from '#app/platform/install.ts';
+import { go } from '#app/router.ts';
+import './bench.css';
+
+/** Nothing was ever made here: what this is, and the way in. */
+export function Welcome() {
+  return (
+    <Screen
+      title="Your bench is clear"
+      actions={
+        <>
+          <LinkButton to="/data">Load the demo shop</LinkButton>
+          <Action onPress={() => go('/start')}>Start the first tube</Action>
+        </>
+      }
+    >
+      <p class="welcome">
+        For laying up light tubes by hand: how much resin to mix, how long it can be used, each step in order,
+        the cure, and what the tube weighs.
+      </p>
+      <p>Everything stays on this phone, with or without a network.</p>
+      {iOSTab && (
+        <Warning kind="amber" title="Put it on the home screen first">
+          This tab and the app on the home screen keep separate records, and a tab’s may be cleared after a
+          week without use. Tap Share, then Add to Home Screen, and start your first tube there.
+        </Warning>
+      )}
+      <Caution>
+        A tube that carries people is for licensed practice and local rules to approve. No app does that.
+      </Caution>
+    </Screen>
+  );
+}

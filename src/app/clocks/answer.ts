@@ -1,0 +1,53 @@
+import { record } from '#app/state/record.ts';
+import { theStore } from '#app/state/shop.ts';
+import { benchSubject, type EntryDraft } from '#shared/record/entry.ts';
+import type { RunningClock } from './clock-list.ts';
+
+/** The wait is over and seen: the clock ends. */
+const answerDraft = ({ subject, clock }: RunningClock): EntryDraft => ({
+  kind: 'clockAnswered',
+  subject,
+  clock,
+});
+
+export const answerClock = (clock: RunningClock): Promise<boolean> => record(answerDraft(clock));
+
+/** Nothing left in the cup; its pot life ends with it. */
+export function emptyCup({ subject, cup }: RunningClock): Promise<boolean> {
+  return cup === undefined ? Promise.resolve(false) : record({ kind: 'cupEmpty', subject, cup });
+}
+
+/** Waits on: the old clock is answered, and a new one lasts as long as was left and so much more, s. */
+export function addTime(clock: RunningClock, seconds: number): Promise<boolean> {
+  const { subject, kind, name, warns, step, round, left } = clock;
+  if (kind === 'tape' || kind === 'potLife') return Promise.resolve(false);
+  return record([
+    answerDraft(clock),
+    {
+      kind: 'clockStarted',
+      subject,
+      clock: theStore().newId(),
+      purpose: kind,
+      label: name,
+      lasts: Math.max(0, left) + seconds,
+      warns: Math.min(warns, seconds / 2),
+      ...(step !== undefined && { step }),
+      ...(round !== undefined && { round }),
+    },
+  ]);
+}
+
+/** A timer warns a minute before its end, unless it is short, s */
+const longEnoughToWarn = 600;
+
+export function startTimer(seconds: number, label: string): Promise<boolean> {
+  return record({
+    kind: 'clockStarted',
+    subject: benchSubject,
+    clock: theStore().newId(),
+    purpose: 'free',
+    label,
+    lasts: seconds,
+    warns: seconds >= longEnoughToWarn ? 60 : 0,
+  });
+}

@@ -1,0 +1,75 @@
+import { formatClockTime } from '#shared/units/time.ts';
+import type { RunningClock } from './clock-list.ts';
+import { isStale } from './clock-list.ts';
+import { ClockRule } from './clock-rule.tsx';
+import {
+  beganAt,
+  clockWentBack,
+  figureFor,
+  overSentence,
+  shortFigure,
+  toneFor,
+  wordsFor,
+} from './clock-words.ts';
+
+/** What the big figure counts: 'Cup 2, minutes left' */
+export function faceTitle(clock: RunningClock): string {
+  if (clock.phase === 'over') return overSentence(clock);
+  return `${clock.name}, ${clock.left > 3600 ? 'hours' : 'minutes'} left`;
+}
+
+interface Props {
+  clock: RunningClock;
+  /** Its tape deadline, when it has one that is not a clock of its own here. */
+  tape: RunningClock | undefined;
+}
+
+/** One clock to be read across the shop: by its color, its shape and its word. */
+export function ClockFace({ clock, tape }: Props) {
+  const { figure } = figureFor(clock);
+  const { word, todo } = wordsFor(clock);
+  const deadline = clock.kind === 'tape' ? clock : tape;
+  return (
+    <>
+      <p class="clock-face-figure" data-length={isStale(clock) ? 'words' : figure.length}>
+        {figure}
+      </p>
+      <p class="clock-face-word">{word}</p>
+      {clock.phase !== 'over' && <ClockRule clock={clock} size="tall" />}
+      <p class="clock-face-todo">
+        {clockWentBack(clock)
+          ? 'This phone’s clock was set back after it was started: do not trust it.'
+          : todo}
+      </p>
+      <p class="clock-face-about">
+        {beganAt(clock)}
+        {deadline && (
+          <>
+            , tape all on by <b>{formatClockTime(deadline.endsAt)}</b>
+          </>
+        )}
+        {!deadline && (
+          <>
+            , {clock.phase === 'over' ? 'ended' : 'ends'} <b>{formatClockTime(clock.endsAt)}</b>
+          </>
+        )}
+      </p>
+    </>
+  );
+}
+
+/** Another clock under the first; a tap brings it to the front. */
+export function SmallFace({ clock, onPress }: { clock: RunningClock; onPress: () => void }) {
+  return (
+    <button type="button" class={`clock-small clock-small-${toneFor(clock)}`} onClick={onPress}>
+      <span class="clock-small-name">
+        <b>{clock.name}</b>
+        {clock.of && <span>{clock.of}</span>}
+      </span>
+      <span class="clock-small-figure">
+        <b>{clock.phase === 'over' ? wordsFor(clock).word : figureFor(clock).figure}</b>
+        <span>{clock.phase === 'over' ? shortFigure(clock) : wordsFor(clock).word}</span>
+      </span>
+    </button>
+  );
+}

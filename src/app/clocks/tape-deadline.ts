@@ -1,0 +1,63 @@
+import { filmFactor } from '#app/mix/recipe.ts';
+import { filmDeadline } from '#calc';
+import type { BuildState } from '#shared/record/build-state.ts';
+import type { CupState } from '#shared/record/cup-state.ts';
+import { holding } from '#shared/record/journal.ts';
+import type { StageState } from '#shared/record/route-state.ts';
+
+/** When the tape must be all on: from the cup of this round that is used up first. */
+export interface TapeDeadline {
+  round: number;
+  /** The cup it follows from. */
+  cup: string;
+  /** First contact in that cup, ms */
+  startedAt: number;
+  /** ms */
+  at: number;
+}
+
+/** What a press answers it by. */
+export const tapeClock = (round: number) => `tape:${round}`;
+
+/** The stage that has to be through before the resin sets; a route without tape has only the wrapping. */
+function lastWetStage({ stages }: BuildState, round: number): StageState | undefined {
+  const ofRound = stages.filter((s) => s.round === round);
+  return ofRound.find((s) => s.stage === 'shrinkTape') ?? ofRound.find((s) => s.stage === 'wrap');
+}
+
+function answeredAt(state: BuildState, round: number): number {
+  const answers = holding(state.facts).flatMap(({ entry }) =>
+    entry.kind === 'clockAnswered' && entry.clock === tapeClock(round) ? [entry.happenedAt] : [],
+  );
+  return Math.max(Number.NEGATIVE_INFINITY, ...answers);
+}
+
+type WetCup = CupState & { hardenerAt: number; usableLife: number };
+
+/** Cups of the present round whose resin lies wet on the cloth, or still stands in them. */
+export function wetCups(state: BuildState): WetCup[] {
+  if (state.closedAt !== undefined || lastWetStage(state, state.rounds)?.done) return [];
+  return state.cups.filter(
+    (c): c is WetCup =>
+      c.round === state.rounds &&
+      c.hardenerAt !== undefined &&
+      c.usableLife !== undefined &&
+      c.discardedAt === undefined,
+  );
+}
+
+/** A thumb's answer covers the cups that were wet then: one mixed after it has a deadline of its own. */
+export function tapeDeadline(state: BuildState, now: number): TapeDeadline | undefined {
+  const cups = wetCups(state);
+  if (cups.length === 0 || !lastWetStage(state, state.rounds)) return undefined;
+  const answered = answeredAt(state, state.rounds);
+  const deadlines = cups
+    .filter((c) => c.hardenerAt > answered)
+    .map(({ cup, hardenerAt, emptyAt, usableLife }) => {
+      // A corrected time, or a phone clock set back, must not make it negative.
+      const inCup = Math.max(0, ((emptyAt ?? now) - hardenerAt) / 1000);
+      const at = hardenerAt + 1000 * filmDeadline({ inCup, usableLife, filmFactor });
+      return { round: state.rounds, cup, startedAt: hardenerAt, at };
+    });
+  return deadlines.sort((a, b) => a.at - b.at)[0];
+}
