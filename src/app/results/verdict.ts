@@ -1,6 +1,6 @@
 /** Bounds of good hand work by fiber volume (common practice, no source). */
-const leanOver = 0.5;
-const richUnder = 0.32;
+export const leanOver = 0.5;
+export const richUnder = 0.32;
 
 export interface Verdict {
   word: 'lean' | 'good' | 'rich';

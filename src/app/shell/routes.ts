@@ -13,6 +13,8 @@ interface Route {
 export const firstScreen: ScreenType = BenchScreen;
 
 export const routes: readonly Route[] = [
+  { pattern: '/clocks', load: () => import('#app/clocks/clocks-screen.tsx').then((m) => m.ClocksScreen) },
+  { pattern: '/timer', load: () => import('#app/clocks/timer-screen.tsx').then((m) => m.TimerScreen) },
   { pattern: '/start', load: () => import('#app/start/start-screen.tsx').then((m) => m.StartScreen) },
   { pattern: '/start/:plan', load: () => import('#app/start/start-screen.tsx').then((m) => m.StartScreen) },
   { pattern: '/plans', load: () => import('#app/plans/plans-screen.tsx').then((m) => m.PlansScreen) },
@@ -24,5 +26,14 @@ export const routes: readonly Route[] = [
   {
     pattern: '/plan/:doc/edit',
     load: () => import('#app/plans/plan-edit-screen.tsx').then((m) => m.PlanEditScreen),
+  },
+  { pattern: '/weigh/:id', load: () => import('#app/weigh/weigh-screen.tsx').then((m) => m.WeighScreen) },
+  {
+    pattern: '/weigh/:id/:what',
+    load: () => import('#app/weigh/weigh-in-screen.tsx').then((m) => m.WeighInScreen),
+  },
+  {
+    pattern: '/measure/:id',
+    load: () => import('#app/measure/measure-screen.tsx').then((m) => m.MeasureScreen),
   },
 ];

@@ -1,0 +1,12 @@
+import { Screen } from './screen.tsx';
+
+/** The address names something that this phone does not have. */
+export function Absent({ what }: { what: 'tube' | 'oven load' }) {
+  return (
+    <Screen title={`No such ${what}`} back={{ to: '/', label: 'Bench' }}>
+      <p>
+        This {what} is not on this phone. It may be on another one: restore its backup on the Data screen.
+      </p>
+    </Screen>
+  );
+}

@@ -1,0 +1,68 @@
+import { Absent } from '#app/parts/absent.tsx';
+import { Action } from '#app/parts/action.tsx';
+import { BigFigure } from '#app/parts/figure.tsx';
+import { HoldAction } from '#app/parts/hold-action.tsx';
+import { Keypad } from '#app/parts/keypad.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { useTypedFigure } from '#app/parts/typed-figure.ts';
+import { Warning } from '#app/parts/warning.tsx';
+import { goInstead, type Params } from '#app/router.ts';
+import { record } from '#app/state/record.ts';
+import { settings } from '#app/state/settings.ts';
+import { show } from '#app/state/show.ts';
+import { useBuild } from '#app/state/use-journal.ts';
+import { unitFor } from '#shared/units/quantity.ts';
+import { doubtAbout, weighingOf, weightDrafts } from './weights.ts';
+
+/** 20 kg: more than any scale on this bench. */
+const most = 20;
+
+/** What does the scale show? */
+export function WeighInScreen({ params }: { params: Params }) {
+  const state = useBuild(params.id);
+  const weighing = weighingOf(params.what);
+  const figure = useTypedFigure({ quantity: 'mass', min: 0, max: most });
+  if (state === undefined) return null;
+  if (state === 'absent' || !weighing) return <Absent what="tube" />;
+  const mass = figure.si.value;
+  const doubt = mass === undefined ? undefined : doubtAbout(state, weighing.what, mass);
+  const before = state.weights.get(weighing.what)?.entry;
+  const save = async () => {
+    if (mass === undefined) return;
+    if (await record(weightDrafts(state, weighing, mass, figure.typed.value))) {
+      goInstead(`/weigh/${state.header.id}`);
+    }
+  };
+  const says = figure.problem.value;
+  return (
+    <Screen
+      kicker={`${state.header.name} no. ${state.header.number}`}
+      title={weighing.title}
+      back={{ to: `/weigh/${state.header.id}`, label: 'Weights' }}
+      actions={
+        <>
+          <Keypad text={figure.text} label={`${weighing.title}, ${unitFor('mass', settings.value.units)}`} />
+          {doubt && mass !== undefined ? (
+            <HoldAction onHeld={save}>Record {show(mass, 'mass')} as it is</HoldAction>
+          ) : (
+            <Action onPress={save} not={mass === undefined ? 'Type what the scale shows' : undefined}>
+              {weighing.done} {mass === undefined ? '' : show(mass, 'mass')}
+            </Action>
+          )}
+        </>
+      }
+    >
+      <BigFigure figure={figure.text.value || '0'} unit={unitFor('mass', settings.value.units)} />
+      {says && <Warning kind="amber" title={says} announce />}
+      {doubt && !says && (
+        <Warning kind="amber" title={doubt} announce>
+          If it is right, press and hold.
+        </Warning>
+      )}
+      <p class="quiet">
+        {before ? `Last weighed ${show(before.mass, 'mass')}. ` : ''}
+        {weighing.hint}
+      </p>
+    </Screen>
+  );
+}
