@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { cupToMix, lastReading, nextOf, readingDue } from '#app/bench/bench-now.ts';
+import { buildOf, cupOf, minutes, ovenOf, ticksOf } from './shop-of.ts';
+
+const beforeMix = ['mandrelPrep', 'release', 'cut', 'setUp'].flatMap((stage) => ticksOf(stage, 0));
+
+describe('the next cup on the bench', () => {
+  it('is not offered before the route has come to mixing', () => {
+    expect(cupToMix(buildOf([]))).toBeUndefined();
+  });
+
+  it('is the first one, then the next', () => {
+    expect(cupToMix(buildOf(beforeMix))).toBe('Mix the first cup');
+    expect(cupToMix(buildOf([...beforeMix, ...cupOf('a', 1, 10)]))).toBe('Mix next cup');
+  });
+
+  it('is the one begun, as long as its hardener is not in', () => {
+    expect(cupToMix(buildOf([...beforeMix, ...cupOf('a', 1, 10).slice(0, 2)]))).toBe('Go on with cup 1');
+  });
+
+  it('is not offered when enough is mixed', () => {
+    const cups = [cupOf('a', 1, 10), cupOf('b', 2, 12), cupOf('c', 3, 14)].flat();
+    expect(cupToMix(buildOf([...beforeMix, ...cups]))).toBeUndefined();
+  });
+
+  it('is offered when no cups can meet the goal: the mixing screen says why', () => {
+    const goal = { fiberVolumeFraction: 0.35, lossPerCup: 0.9, squeezeOut: 0.1 };
+    expect(cupToMix(buildOf(beforeMix, { goal }))).toBe('Mix the first cup');
+  });
+});
+
+describe('what comes next', () => {
+  it('is the stage and its first open step', () => {
+    expect(nextOf(buildOf(beforeMix))).toMatch(/^Mix: \S/);
+  });
+
+  it('with the route through is to close the build', () => {
+    const route = [{ stage: 'mix' as const, steps: [] }];
+    expect(nextOf(buildOf([], { route }))).toMatch(/^Route done/);
+  });
+});
+
+describe('the next reading of an oven load', () => {
+  const lit = { minute: 5, kind: 'ovenStage' as const, stage: 'lit' as const };
+  const read = (minute: number, temperature: number) => ({
+    minute,
+    kind: 'reading' as const,
+    channel: 'air',
+    temperature,
+  });
+
+  it('is not due before the oven is lit, nor after it is off', () => {
+    expect(readingDue(ovenOf([]))).toBeUndefined();
+    expect(readingDue(ovenOf([lit, { minute: 60, kind: 'ovenStage', stage: 'off' }]))).toBeUndefined();
+  });
+
+  it('is due one interval after it was lit, and after the last reading', () => {
+    const every = ovenOf([]).header.schedule.readEvery / 60;
+    expect(readingDue(ovenOf([lit]))).toBe(minutes(5 + every));
+    expect(readingDue(ovenOf([lit, read(40, 330), read(20, 310)]))).toBe(minutes(40 + every));
+  });
+
+  it('shows the newest reading, whatever order they were written in', () => {
+    expect(lastReading(ovenOf([lit]))).toBeUndefined();
+    expect(lastReading(ovenOf([read(40, 330), read(20, 310)]))).toBe(330);
+  });
+});
