@@ -49,6 +49,13 @@ export function guardsBefore(state: BuildState, act: GuardedAct, round: number):
   return guardsOf[act].filter((guard) => !overridden.has(guard) && !isMet(state, guard, round));
 }
 
+/** With hardener in nothing blocks: films not accounted for are only said, until they are. */
+export function filmsWarning(state: BuildState, round: number): string | undefined {
+  const overridden = state.overrides.some((o) => o.entry.round === round && o.entry.guard === 'films');
+  if (!hardenerIn(state, round) || overridden) return undefined;
+  return filmsSentence(filmCount(state, round));
+}
+
 /** Where the route does what the guard asks for. */
 export function stageFor(state: BuildState, guard: Guard, round: number): StageState | undefined {
   const missing = missingFor(state, guard)[0];

@@ -61,13 +61,8 @@ export function missedFrom(state: BuildState, stage: StageState): Missed | undef
   const steps = allSteps(state);
   const first = stage.steps[0];
   const start = first ? steps.findIndex((s) => s.key === first.key) : 0;
-  const before =
-    steps[
-      Math.max(
-        start,
-        steps.findLastIndex((s) => s.done),
-      )
-    ];
+  const lastDone = steps.reduce((last, s, i) => (s.done ? i : last), 0);
+  const before = steps[Math.max(start, lastDone)];
   const missed = before ? notTickedBefore(state, before) : [];
   return before && missed.length > 0 ? { steps: missed, before } : undefined;
 }

@@ -13,6 +13,11 @@ interface Route {
 export const firstScreen: ScreenType = BenchScreen;
 
 export const routes: readonly Route[] = [
+  { pattern: '/build/:id', load: () => import('#app/build/route-screen.tsx').then((m) => m.RouteScreen) },
+  {
+    pattern: '/build/:id/:stage',
+    load: () => import('#app/build/route-screen.tsx').then((m) => m.RouteScreen),
+  },
   { pattern: '/clocks', load: () => import('#app/clocks/clocks-screen.tsx').then((m) => m.ClocksScreen) },
   { pattern: '/timer', load: () => import('#app/clocks/timer-screen.tsx').then((m) => m.TimerScreen) },
   { pattern: '/start', load: () => import('#app/start/start-screen.tsx').then((m) => m.StartScreen) },
@@ -36,4 +41,17 @@ export const routes: readonly Route[] = [
     pattern: '/measure/:id',
     load: () => import('#app/measure/measure-screen.tsx').then((m) => m.MeasureScreen),
   },
+  { pattern: '/mix/:id', load: () => import('#app/mix/mix-screen.tsx').then((m) => m.MixScreen) },
+  { pattern: '/mix/:id/:view', load: () => import('#app/mix/mix-screen.tsx').then((m) => m.MixScreen) },
+  { pattern: '/record', load: () => import('#app/record/record-screen.tsx').then((m) => m.RecordScreen) },
+  { pattern: '/record/ovens', load: () => import('#app/record/ovens-screen.tsx').then((m) => m.OvensScreen) },
+  {
+    pattern: '/record/build/:id',
+    load: () => import('#app/record/build-record-screen.tsx').then((m) => m.BuildRecordScreen),
+  },
+  {
+    pattern: '/record/oven/:id',
+    load: () => import('#app/record/oven-record-screen.tsx').then((m) => m.OvenRecordScreen),
+  },
+  { pattern: '/record/fix/:subject/:root', load: () => import('#app/record/fix-screen.tsx').then((m) => m.FixScreen) },
 ];

@@ -1,0 +1,38 @@
+import { useId } from 'preact/hooks';
+import type { QuantityInput } from '#app/parts/quantity-input.ts';
+import { settings } from '#app/state/settings.ts';
+import { unitFor } from '#shared/units/quantity.ts';
+
+interface Props {
+  label: string;
+  input: QuantityInput;
+  /** The keypad below types into this one. */
+  isActive: boolean;
+  onActive: () => void;
+}
+
+/** A field for our own keypad; a keyboard that is there may type into it too, any unit. */
+export function ReadingField({ label, input, isActive, onActive }: Props) {
+  const id = useId();
+  const wrong = input.touched.value && input.problem.value !== undefined;
+  return (
+    <div class={isActive ? 'reading reading-active' : 'reading'}>
+      <label for={id}>{label}</label>
+      <span class="reading-box">
+        <input
+          id={id}
+          type="text"
+          inputMode="none"
+          autocomplete="off"
+          aria-invalid={wrong}
+          value={input.text.value}
+          onFocus={onActive}
+          onInput={(event) => {
+            input.text.value = event.currentTarget.value;
+          }}
+        />
+        <span aria-hidden="true">{unitFor(input.quantity, settings.value.units)}</span>
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,98 @@
+import { Action, Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
+import { goInstead } from '#app/router.ts';
+import type { BuildState } from '#shared/record/build-state.ts';
+import { repeating } from '#shared/record/checklist.ts';
+import type { StageState } from '#shared/record/route-state.ts';
+import { act } from './act.ts';
+import { cupsOf } from './cups-left.ts';
+import { filmCount } from './films.ts';
+import { filmsWarning } from './guards.ts';
+import { presentStage, presentStep, routeAddress } from './position.ts';
+import { stageWords } from './stage-words.ts';
+import { actionLabel, cupLabel } from './step-action.ts';
+import { UndoBar } from './undo-bar.tsx';
+import type { Ticking } from './use-ticking.ts';
+
+interface Props {
+  state: BuildState;
+  stage: StageState;
+  ticking: Ticking;
+}
+
+/** What lies nearest besides the step itself; one at most, so that the keys stay big. */
+function Nearby({ state, stage, ticking }: Props) {
+  const { asked, actionOf, open, tick } = ticking;
+  const { round } = stage;
+  const step = presentStep(stage);
+  const action = step && actionOf(step);
+  const { id } = state.header;
+  if (step && action?.opens) {
+    if (!action.met) return <Secondary onPress={() => tick(step)}>Only tick it</Secondary>;
+    return <Secondary onPress={() => open(step)}>{action.opens.label}</Secondary>;
+  }
+  if (step?.step.role === 'rotationOff') {
+    const draft = { kind: 'check', subject: id, what: 'gel', outcome: 'notYet' } as const;
+    return (
+      <Secondary onPress={() => act(state, [draft], { said: 'Looked: not gelled yet' })}>
+        Not gelled yet
+      </Secondary>
+    );
+  }
+  if (asksForFilms(state, stage)) {
+    const films = filmCount(state, round).in === undefined ? 'in' : 'out';
+    return (
+      <Secondary onPress={() => (asked.value = { kind: 'sheet', sheet: 'films', round, films })}>
+        Count films {films}
+      </Secondary>
+    );
+  }
+  const cup = repeating.includes(stage.stage) && cupsOf(state, round).length > 0 && cupLabel(state, round);
+  if (cup) return <LinkButton to={`/mix/${id}`}>{cup}</LinkButton>;
+  const present = presentStage(state);
+  if (!present || present === stage) return null;
+  return (
+    <Secondary onPress={() => goInstead(routeAddress(id))}>Back to {stageWords[present.stage]}</Secondary>
+  );
+}
+
+/** Said from the tape on, until the count is right. */
+export function asksForFilms(state: BuildState, { stage, round }: StageState): string | undefined {
+  return stage === 'shrinkTape' || stage === 'cure' ? filmsWarning(state, round) : undefined;
+}
+
+function Main({ state, stage, ticking }: Props) {
+  const { asked, actionOf, press } = ticking;
+  const { id, number } = state.header;
+  const step = presentStep(stage);
+  const present = presentStage(state);
+  if (step) {
+    const action = actionOf(step);
+    const label = action.met || !action.opens ? actionLabel(step.step.text) : action.opens.label;
+    return <Action onPress={() => press(step)}>{label}</Action>;
+  }
+  if (present) {
+    return <Action onPress={() => goInstead(routeAddress(id))}>On to {stageWords[present.stage]}</Action>;
+  }
+  const end = () => {
+    if (state.disposition)
+      return act(state, [{ kind: 'closed', subject: id }], { said: `Tube no. ${number} is done` });
+    asked.value = { kind: 'close' };
+  };
+  return <Action onPress={end}>Tube no. {number} is done</Action>;
+}
+
+/** Everything in thumb reach: the way back, what lies nearby, and what will have happened next. */
+export function StageActions(props: Props) {
+  const { asked } = props.ticking;
+  return (
+    <div class="route-actions">
+      <UndoBar state={props.state} />
+      <Beside>
+        <Secondary onPress={() => (asked.value = { kind: 'stages' })}>All stages</Secondary>
+        <Nearby {...props} />
+        <Secondary onPress={() => (asked.value = { kind: 'note' })}>Note or photo</Secondary>
+      </Beside>
+      <Main {...props} />
+    </div>
+  );
+}

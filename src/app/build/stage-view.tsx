@@ -1,0 +1,98 @@
+import { Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { Warning } from '#app/parts/warning.tsx';
+import type { BuildState } from '#shared/record/build-state.ts';
+import type { StageState } from '#shared/record/route-state.ts';
+import { act } from './act.ts';
+import { AskedSheet } from './asked-sheet.tsx';
+import { hardenerIn } from './guards.ts';
+import { missedFrom, presentStep } from './position.ts';
+import { asksForFilms, StageActions } from './stage-actions.tsx';
+import { StageStrip } from './stage-strip.tsx';
+import { stageWords } from './stage-words.ts';
+import { aboutStep } from './step-about.ts';
+import { StepLine } from './step-line.tsx';
+import { judgeSurroundings } from './surroundings.ts';
+import { concernSentence } from './surroundings-words.ts';
+import { forgottenDrafts, waitOf } from './ticks.ts';
+import { useTicking } from './use-ticking.ts';
+
+function StageWarnings({ state, stage }: { state: BuildState; stage: StageState }) {
+  const films = asksForFilms(state, stage);
+  const beforeHardener = stage.stage === 'setUp' || stage.stage === 'mix';
+  const read = beforeHardener && !hardenerIn(state, stage.round) ? state.surroundings?.entry : undefined;
+  const concerns = read ? judgeSurroundings(read).concerns : [];
+  return (
+    <>
+      {films && (
+        <Warning kind="stop" title={films}>
+          A film rolled into the wall ruins the tube.
+        </Warning>
+      )}
+      {concerns.length > 0 && (
+        <Warning kind="amber" title="Not yet weather for resin" announce>
+          {concerns.map((c) => (
+            <p key={c.what}>{concernSentence(c)}</p>
+          ))}
+        </Warning>
+      )}
+    </>
+  );
+}
+
+/** Ticks passed over, and the one press that says they were done. */
+function Forgotten({ state, stage }: { state: BuildState; stage: StageState }) {
+  const missed = missedFrom(state, stage);
+  if (!missed) return null;
+  const { steps, before } = missed;
+  const said = `Ticked, ${steps.length === 1 ? 'time' : 'times'} not seen: ${steps.length}`;
+  return (
+    <div class="forgotten">
+      <p>
+        {steps.length} {steps.length === 1 ? 'step' : 'steps'} before “{before.step.text}” not ticked.
+      </p>
+      <Secondary onPress={() => act(state, forgottenDrafts(state, steps), { said })}>
+        All done to here
+      </Secondary>
+    </div>
+  );
+}
+
+/** One stage of the route: its steps, and what the thumb can do about them. */
+export function StageView({ state, stage }: { state: BuildState; stage: StageState }) {
+  const ticking = useTicking(state);
+  const { name, number } = state.header;
+  const at = state.stages.indexOf(stage) + 1;
+  const current = presentStep(stage);
+  const round = state.rounds > 1 ? ` · round ${stage.round}` : '';
+  return (
+    <>
+      <Screen
+        kicker={`${name} no. ${number} · step ${at} of ${state.stages.length}${round}`}
+        title={stageWords[stage.stage]}
+        actions={<StageActions state={state} stage={stage} ticking={ticking} />}
+      >
+        <StageStrip stages={state.stages} shown={stage} />
+        <StageWarnings state={state} stage={stage} />
+        <ol class="steps">
+          {stage.steps.map((step) => (
+            <StepLine
+              key={step.key}
+              step={step}
+              isNow={step === current}
+              wait={waitOf(state, step)}
+              about={aboutStep(state, step)}
+              onPress={() => ticking.touch(step)}
+            />
+          ))}
+        </ol>
+        <Forgotten state={state} stage={stage} />
+        <Beside>
+          <LinkButton to="/clocks">Clocks</LinkButton>
+          <LinkButton to="/timer">Free timer</LinkButton>
+        </Beside>
+      </Screen>
+      <AskedSheet state={state} stage={stage} ticking={ticking} />
+    </>
+  );
+}

@@ -1,0 +1,58 @@
+import { show } from '#app/state/show.ts';
+import type { BuildState } from '#shared/record/build-state.ts';
+import type { StepState } from '#shared/record/route-state.ts';
+import { formatClockTime } from '#shared/units/time.ts';
+import { cupsOf } from './cups-left.ts';
+import { filmCount } from './films.ts';
+import { samplesOf } from './samples.ts';
+import { outcomeWords } from './stage-words.ts';
+import { surroundingsLine } from './surroundings-words.ts';
+
+const times = (n: number, word: string) => `${n} ${n === 1 ? word : `${word}s`}`;
+
+function weighed(state: BuildState, what: 'wetCloth' | 'cured' | 'trimmed'): string | undefined {
+  const fact = state.weights.get(what);
+  return fact && show(fact.entry.mass, 'mass');
+}
+
+function cupsMixed(state: BuildState, round: number): string | undefined {
+  const cups = cupsOf(state, round);
+  const last = cups.at(-1);
+  return last && `${cups.filter((c) => c.hardenerAt !== undefined).length} of ${last.of} cups mixed`;
+}
+
+function gelLooks(state: BuildState): string | undefined {
+  const last = state.checks.filter((f) => f.entry.what === 'gel').at(-1)?.entry;
+  if (last?.outcome !== 'notYet') return undefined;
+  return `Not gelled at ${formatClockTime(last.happenedAt, last.zone)}`;
+}
+
+/** What the record knows of a step, said small under it. */
+export function aboutStep(state: BuildState, { step, round }: StepState): string | undefined {
+  const films = filmCount(state, round);
+  switch (step.role) {
+    case 'surroundings':
+      return state.surroundings && surroundingsLine(state.surroundings.entry);
+    case 'filmsIn':
+      return films.in === undefined ? undefined : times(films.in, 'film');
+    case 'filmsOut':
+      if (films.out === undefined) return undefined;
+      return films.in === undefined ? times(films.out, 'film') : `${films.out} of ${times(films.in, 'film')}`;
+    case 'mix':
+      return cupsMixed(state, round);
+    case 'weighWet':
+      return weighed(state, 'wetCloth');
+    case 'weighCured':
+      return weighed(state, 'cured') ?? weighed(state, 'trimmed');
+    case 'rotationOff':
+      return gelLooks(state);
+    case 'samples': {
+      const felt = samplesOf(state, round).filter((s) => s.feel);
+      return felt.length > 0 ? felt.map((s) => `${s.name} ${s.feel}`).join(' · ') : undefined;
+    }
+    case 'judge':
+      return state.disposition && outcomeWords[state.disposition.entry.outcome];
+    default:
+      return undefined;
+  }
+}

@@ -1,0 +1,91 @@
+import type { BuildState } from '#shared/record/build-state.ts';
+import type { EntryOf } from '#shared/record/entry.ts';
+import type { StepState } from '#shared/record/route-state.ts';
+import { nextCup } from './cups-left.ts';
+import { filmCount } from './films.ts';
+import { allHard, samplesOf } from './samples.ts';
+
+export type SheetName = 'surroundings' | 'films' | 'samples' | 'judge';
+
+/** What a step opens besides being ticked: another screen, or a sheet of this one. */
+export type Opens =
+  | { kind: 'screen'; to: string; label: string }
+  | { kind: 'sheet'; sheet: SheetName; label: string };
+
+export interface StepAction {
+  opens?: Opens;
+  /** What the step asks for is there: it only wants its tick. */
+  met: boolean;
+}
+
+/** The oven load that this build joined in this round, the last of them. */
+export function joinedLoad(state: BuildState, round: number): EntryOf<'joinedOvenLoad'> | undefined {
+  return state.ovenLoads.filter((f) => f.entry.round === round).at(-1)?.entry;
+}
+
+const screen = (to: string, label: string, met: boolean): StepAction => ({
+  opens: { kind: 'screen', to, label },
+  met,
+});
+const sheet = (name: SheetName, label: string, met: boolean): StepAction => ({
+  opens: { kind: 'sheet', sheet: name, label },
+  met,
+});
+
+export function cupLabel(state: BuildState, round: number): string | undefined {
+  const next = nextCup(state, round);
+  if (!next) return undefined;
+  return next.begun ? `Back to cup ${next.number}` : `Mix cup ${next.number}`;
+}
+
+function ovenAction(state: BuildState, round: number, isOpen: (load: string) => boolean): StepAction {
+  const joined = joinedLoad(state, round);
+  return joined && isOpen(joined.ovenLoad)
+    ? screen(`/oven/${joined.ovenLoad}`, 'To its oven load', true)
+    : screen('/oven/new', 'Set up an oven load', joined !== undefined);
+}
+
+/** `isOpen` tells whether an oven load still runs. */
+export function stepAction(
+  state: BuildState,
+  { step, round }: StepState,
+  isOpen: (ovenLoad: string) => boolean,
+): StepAction {
+  const { id } = state.header;
+  const has = (what: EntryOf<'weight'>['what']) => state.weights.has(what);
+  switch (step.role) {
+    case 'surroundings':
+      return sheet('surroundings', 'Read the surroundings', state.surroundings !== undefined);
+    case 'mix': {
+      const label = cupLabel(state, round);
+      return screen(`/mix/${id}`, label ?? 'To the cups', label === undefined);
+    }
+    case 'filmsIn':
+      return sheet('films', 'Count the films in', filmCount(state, round).in !== undefined);
+    case 'filmsOut':
+      return sheet('films', 'Count the films out', filmCount(state, round).even);
+    case 'weighWet':
+      return screen(`/weigh/${id}`, 'Weigh cloth and films', has('wetCloth'));
+    case 'weighCured':
+      return screen(`/weigh/${id}`, 'Weigh the tube', has('cured') || has('trimmed'));
+    case 'measure':
+      return screen(`/measure/${id}`, 'Measure the stations', state.measurements.length > 0);
+    case 'oven':
+      return ovenAction(state, round, isOpen);
+    case 'samples':
+      return sheet('samples', 'Feel the cup samples', allHard(samplesOf(state, round)));
+    case 'judge':
+      return sheet('judge', 'Judge the tube', state.disposition !== undefined);
+    default:
+      return { met: true };
+  }
+}
+
+const longest = 64;
+
+/** A step's own words on the main action: they say what will have happened. */
+export function actionLabel(text: string): string {
+  if (text.length <= longest) return text;
+  const cut = text.slice(0, longest - 8);
+  return `Done: ${cut.slice(0, cut.lastIndexOf(' ') > 20 ? cut.lastIndexOf(' ') : cut.length)}…`;
+}
