@@ -67,13 +67,26 @@ async function lookForUpdate(page: Page): Promise<string> {
   });
 }
 
+/** The builder's word, as the app passes it on. */
+async function startWaitingVersion(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const { waiting } = await navigator.serviceWorker.ready;
+    if (!waiting) throw new Error('no newer version is waiting');
+    const started = new Promise<void>((resolve) => {
+      waiting.addEventListener('statechange', () => waiting.state === 'activated' && resolve());
+    });
+    waiting.postMessage({ type: 'SKIP_WAITING' });
+    await started;
+  });
+}
+
 test('after one visit, deep in a host, the app opens with the host gone', async ({ page, context }) => {
   await openUnderWorker(page);
   await unplug();
   const again = await context.newPage();
   for (const path of ['', 'index.html', '?from=home#/anywhere']) {
     await again.goto(address + path);
-    await expect(again.locator('#app > *').first()).toBeVisible();
+    await expect(again.getByRole('heading').first()).toBeVisible();
   }
 });
 
@@ -110,7 +123,7 @@ test('nothing is asked of anybody else, and the policy refuses nothing of ours',
   page.on('pageerror', (error) => complaints.push(error.message));
   await openUnderWorker(page);
   await page.reload();
-  await expect(page.locator('#app > *').first()).toBeVisible();
+  await expect(page.getByRole('heading').first()).toBeVisible();
   expect(elsewhere).toEqual([]);
   expect(complaints).toEqual([]);
 });
@@ -143,13 +156,7 @@ test('a newer version waits through reloads and new pages, until a page gives th
   await openUnderWorker(second);
   expect(await description(second)).toBe(first);
 
-  await page.evaluate(async () => {
-    const changed = new Promise((resolve) =>
-      navigator.serviceWorker.addEventListener('controllerchange', resolve),
-    );
-    (await navigator.serviceWorker.ready).waiting?.postMessage({ type: 'SKIP_WAITING' });
-    await changed;
-  });
+  await startWaitingVersion(page);
   expect(await description(second)).toBe(first);
   await page.reload();
   expect(await description(page)).toBe('newer');
@@ -164,13 +171,7 @@ test('a page of the version before still finds its own parts after an update', a
   }, address + part);
   uploadNewerVersion();
   await lookForUpdate(page);
-  await page.evaluate(async () => {
-    const changed = new Promise((resolve) =>
-      navigator.serviceWorker.addEventListener('controllerchange', resolve),
-    );
-    (await navigator.serviceWorker.ready).waiting?.postMessage({ type: 'SKIP_WAITING' });
-    await changed;
-  });
+  await startWaitingVersion(page);
   expect(await page.evaluate(async (url) => (await fetch(url)).text(), address + part)).toBe('/* old */');
 });
 
@@ -185,7 +186,7 @@ test('a version caught halfway through its upload is not taken, and the one on t
   expect(await page.evaluate(() => caches.keys())).toEqual(before);
   await unplug();
   await page.reload();
-  await expect(page.locator('#app > *').first()).toBeVisible();
+  await expect(page.getByRole('heading').first()).toBeVisible();
 });
 
 test('a tap on a notification brings the open page forward and leaves it where it is', async ({
