@@ -3,6 +3,7 @@ export { cupsFor, resinToMix } from './cups.ts';
 export { cureTimeUsed } from './cure-time.ts';
 export { compositeDensity, voidFraction } from './density.ts';
 export { dewPoint } from './dew-point.ts';
+export { envelope } from './envelope.ts';
 export { equivalentTime } from './equivalent-time.ts';
 export { peak, steepest } from './extremes.ts';
 export { fiberMassFraction, fiberVolumeFraction, fiberVolumeFractionFromMass } from './fractions.ts';

@@ -5,7 +5,12 @@ import { call, numberPaths, type Path, validInputs, withValue } from './valid-in
 
 const names = Object.keys(validInputs);
 const optional = new Set(['high', 'filmLeft', 'activationEnergy of cureTimeUsed']);
-const anySign = new Set(['readings.0.time', 'time of interpolateProfile']);
+const anySign = new Set([
+  'readings.0.time',
+  'channels.0.0.time',
+  'channels.1.0.time',
+  'time of interpolateProfile',
+]);
 
 const fields = names.flatMap((name) =>
   numberPaths(validInputs[name as keyof typeof calc]).map((path) => ({

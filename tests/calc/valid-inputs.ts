@@ -38,6 +38,7 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   cureTimeUsed: { readings, curePoints: points, activationEnergy: 55000 },
   dewPoint: { temperature: 293.15, relativeHumidity: 0.5 },
   diameterFromCircumference: { circumference: 0.1275 },
+  envelope: { channels: [readings, readings.map((r) => ({ ...r, temperature: 320 }))], pick: 'coldest' },
   equivalentTime: { readings, referenceTemperature: 333.15, activationEnergy: 55000 },
   fiberMassFraction: { fiberVolumeFraction: 0.35, ...densities },
   fiberVolumeFraction: { fiberMass: 0.1, resinMass: 0.12, ...densities },
