@@ -53,5 +53,8 @@ export const routes: readonly Route[] = [
     pattern: '/record/oven/:id',
     load: () => import('#app/record/oven-record-screen.tsx').then((m) => m.OvenRecordScreen),
   },
-  { pattern: '/record/fix/:subject/:root', load: () => import('#app/record/fix-screen.tsx').then((m) => m.FixScreen) },
+  {
+    pattern: '/record/fix/:subject/:root',
+    load: () => import('#app/record/fix-screen.tsx').then((m) => m.FixScreen),
+  },
 ];

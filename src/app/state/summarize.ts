@@ -9,7 +9,7 @@ const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
 function buildSummary(state: BuildState): BuildSummary {
   const { header } = state;
-  const { cured, filmLeft } = partMasses(state);
+  const { cloth, cured, filmLeft } = partMasses(state);
   const mixed = state.cups.filter((c) => c.discardedAt === undefined).map((c) => c.resin + c.hardener);
   return {
     of: 'build',
@@ -24,7 +24,7 @@ function buildSummary(state: BuildState): BuildSummary {
     ...(state.next && { stage: state.next.stage }),
     words: wordsOf(state),
     ...(header.plan && { plan: header.plan.doc }),
-    clothMass: header.clothMass,
+    clothMass: cloth,
     fiber: header.cloth.fiber,
     fiberDensity: header.cloth.fiberDensity,
     resinDensity: header.resin.curedDensity,
