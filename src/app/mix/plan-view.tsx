@@ -1,0 +1,85 @@
+import { Action, Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { Caution, Warning } from '#app/parts/warning.tsx';
+import { AllMixed } from './all-mixed.tsx';
+import { CupsSoFar } from './cups-so-far.tsx';
+import { planOf } from './mix-of-build.ts';
+import { hardenerWords, ratioWords } from './mix-words.ts';
+import { PlanFigures } from './plan-figures.tsx';
+import { ScaleLine } from './scale-line.tsx';
+import { ThisCup, useCupSize } from './this-cup.tsx';
+import { useTyped } from './typed-draft.ts';
+import { type PlannedProps, type PlanProps, useStart } from './use-start.tsx';
+
+/** How much to mix, in how many cups, and whether this scale can do it. */
+export function PlanView({ state, mix }: PlanProps) {
+  const wish = useTyped(`${state.header.id}:${mix.round}:${mix.cups.length}:wish`);
+  const planned = planOf(state, wish.value === '' ? undefined : Number(wish.value));
+  const { header } = state;
+  const frame = {
+    back: { to: `/build/${header.id}`, label: 'Route' },
+    kicker: `${header.name} no. ${header.number} · ${hardenerWords(header.resin)}`,
+  };
+  if (!planned.ok) {
+    return (
+      <Screen {...frame} title="Resin to mix">
+        <Warning kind="amber" title="No cups can do this">
+          {planned.says}
+        </Warning>
+        <LinkButton to="/start">Start the tube again with other figures</LinkButton>
+      </Screen>
+    );
+  }
+  const { plan } = planned;
+  const change = (cups: number) => {
+    wish.value = String(cups);
+  };
+  return plan.cups > 0 || mix.cups.length === 0 ? (
+    <ToMix {...{ state, mix, plan, frame }} onCups={change} />
+  ) : (
+    <AllMixed {...{ state, mix, plan, frame }} />
+  );
+}
+
+function ToMix({ state, mix, plan, frame, onCups }: PlannedProps & { onCups: (cups: number) => void }) {
+  const { resin } = state.header;
+  const size = useCupSize(state, mix);
+  const { start, sheet } = useStart(state, plan, size.total ?? plan.each.total, mix.mixing.ratio);
+  return (
+    <Screen
+      {...frame}
+      title={mix.cups.length === 0 ? 'Resin to mix' : 'Still to mix'}
+      actions={
+        <>
+          <Beside>
+            {plan.cups > plan.fewest && (
+              <Secondary onPress={() => onCups(plan.cups - 1)}>Fewer, bigger cups</Secondary>
+            )}
+            {plan.cups < plan.most && (
+              <Secondary onPress={() => onCups(plan.cups + 1)}>More, smaller cups</Secondary>
+            )}
+          </Beside>
+          <Action onPress={start} not={size.problem && 'Check the size of this cup'}>
+            Tare cup {plan.next.number} and start
+          </Action>
+        </>
+      }
+    >
+      <PlanFigures plan={plan} resin={resin} />
+      <p>
+        <strong>{ratioWords(resin)}</strong>
+      </p>
+      <ScaleLine cup={size.total ?? plan.each.total} mix={mix} />
+      {mix.cups.length === 0 && (
+        <Caution>
+          Amine hardener burns eyes and can make skin allergic for life: glasses on before the can is opened,
+          fresh gloves. A deep cup heats itself: pour it out flat at once. One that smokes goes outside,
+          uncovered, with nobody over it.
+        </Caution>
+      )}
+      <ThisCup size={size} plan={plan} />
+      <CupsSoFar state={state} mix={mix} />
+      {sheet}
+    </Screen>
+  );
+}
