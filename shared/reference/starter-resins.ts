@@ -16,9 +16,9 @@ export const starterResins = {
     ratio: { by: 'weight', phr: 30 },
     ...densities,
     tolerance,
-    // Aviation practice mixes pots of about 100 g and pours larger ones flat (DA20-C1 Maintenance Manual,
-    // 51-00-00, 2013); a slow hardener bears a little more.
-    largestCup: grams(200),
+    // The mass its pot life is quoted for. Aviation practice mixes pots of about 100 g and pours larger ones flat
+    // (DA20-C1 Maintenance Manual, 51-00-00, 2013).
+    largestCup: grams(150),
     potLife: { time: minutes(75), mass: grams(150), temperature: celsius(25), ends: 'gel' },
     // The two points give 57 kJ/mol; Sbirrazzuoli 2006 measured 55 to 60 on epoxy and amine.
     curePoints: [
@@ -38,8 +38,8 @@ export const starterResins = {
     ratio: { by: 'volume', resinParts: 3, hardenerParts: 1 },
     ...densities,
     tolerance,
-    // A fast cup heats itself sooner: kept to the smaller end of hand work, common practice, no source.
-    largestCup: grams(150),
+    // A fast cup heats itself sooner: common practice, no source.
+    largestCup: grams(125),
     potLife: { time: minutes(20), mass: grams(100), temperature: celsius(25), ends: 'peakExotherm' },
     // Twice as quick as SLOW at both temperatures: common practice, no source.
     curePoints: [

@@ -30,10 +30,7 @@ export const buildHeader: BuildHeader = {
   resin: starterResins['starter-resin-laminating-slow'],
   release: starterReleases['starter-release-polyester-sleeve'],
   goal: { fiberVolumeFraction: 0.35, lossPerCup: 0.014, squeezeOut: 0.1 },
-  route: starterChecklists['starter-checklist-film-sleeve'].stages.map((s) => ({
-    ...s,
-    steps: [...s.steps],
-  })),
+  route: starterChecklists['starter-checklist-film-sleeve'].stages,
   startedAt: begun,
   zone: -240,
   device: 'phone-1',
@@ -44,10 +41,7 @@ export const ovenLoadHeader: OvenLoadHeader = {
   v: 1,
   id: 'oven-1',
   number: 1,
-  schedule: {
-    ...starterSchedules['starter-schedule-66-3'].schedule,
-    stages: [...starterSchedules['starter-schedule-66-3'].schedule.stages],
-  },
+  schedule: starterSchedules['starter-schedule-66-3'].schedule,
   channels: [
     { id: 'air', sees: 'air', name: 'Air' },
     { id: 'part-1', sees: 'part', name: 'Boom no. 1', build: 'build-1' },

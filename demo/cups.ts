@@ -1,0 +1,77 @@
+import { correctionForOvershoot, cupsFor, hardenerForResin } from '#calc';
+import type { Bench, CupStory } from './bench.ts';
+import { onScale } from './draw.ts';
+import { hardenerPerResin, resinWanted, usableLife } from './materials.ts';
+
+/** Mixes the cups of a build one after the other, each poured out before the next is begun. */
+export function mixCups(bench: Bench): void {
+  const { header, plan, materials, story } = bench;
+  const { cups, each } = cupsFor({
+    kept: resinWanted(header.clothMass, plan, materials),
+    squeezeOutShare: plan.goal.squeezeOut,
+    lossPerCup: plan.goal.lossPerCup,
+    largestCup: materials.resin.largestCup,
+  });
+  const stories: readonly CupStory[] = story.cups ?? Array.from({ length: cups }, () => ({}));
+  const of = Math.max(cups, stories.length);
+  stories.forEach((one, i) => {
+    if (i === 0) bench.jump((story.hardenerAt ?? 0) - 100_000);
+    mixCup(bench, one, { number: i + 1, of, mass: one.mass ?? each });
+    if (story.cupInUse && i === stories.length - 1) return;
+    bench.pass(4);
+    bench.say({ kind: 'cupEmpty', cup: bench.cups.at(-1) ?? '' });
+    bench.pass(1);
+  });
+}
+
+function mixCup(bench: Bench, story: CupStory, cup: { number: number; of: number; mass: number }): void {
+  const { resin: system } = bench.materials;
+  const ratio = hardenerPerResin(system);
+  const wanted = cup.mass / (1 + ratio);
+  const id = bench.ids.at(bench.now);
+  bench.cups.push(id);
+  bench.say({
+    kind: 'cupStarted',
+    cup: id,
+    number: cup.number,
+    of: cup.of,
+    round: 1,
+    resin: wanted,
+    hardener: hardenerForResin({ resinPoured: wanted, hardenerPerResin: ratio }),
+    holds: system.largestCup,
+  });
+  bench.now += 45_000;
+  const resin = pour(bench, id, 'resin', wanted + bench.draw(-0.0004, 0.0012));
+  bench.now += 55_000;
+  bench.startClock('potLife', `Cup ${cup.number} of ${cup.of}, ${system.hardener}`, usableLife(system), 300, {
+    cup: id,
+    round: 1,
+  });
+  bench.now += 35_000;
+  const target = hardenerForResin({ resinPoured: resin, hardenerPerResin: ratio });
+  const hardener = pour(bench, id, 'hardener', target + (story.hardenerOff ?? bench.draw(-0.0002, 0.0003)), {
+    ...(!story.putRight &&
+      story.hardenerOff !== undefined && { asItIs: story.hardenerOff < 0 ? 'lean' : 'rich' }),
+  });
+  if (!story.putRight) return;
+  bench.now += 50_000;
+  const { addResin } = correctionForOvershoot({
+    resinPoured: resin,
+    hardenerPoured: hardener,
+    hardenerPerResin: ratio,
+  });
+  pour(bench, id, 'resin', addResin);
+}
+
+function pour(
+  bench: Bench,
+  cup: string,
+  part: 'resin' | 'hardener',
+  mass: number,
+  more: { asItIs?: 'lean' | 'rich' } = {},
+): number {
+  const shown = onScale(mass);
+  bench.say({ kind: 'pour', cup, part, ...shown, ...more });
+  bench.mixed += shown.mass;
+  return shown.mass;
+}

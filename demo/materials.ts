@@ -1,0 +1,66 @@
+import { fiberMassFraction, massRatioFromVolumeRatio, resinForCloth, stoichiometricPhr } from '#calc';
+import type { Cloth } from '#shared/record/cloth.ts';
+import type { Plan } from '#shared/record/plan.ts';
+import type { ResinSystem } from '#shared/record/resin-system.ts';
+import type { Body, DocType } from '#shared/record/revision.ts';
+import { starterShelf } from '#shared/reference/starter-shelf.ts';
+import { weighedCloth } from './plans.ts';
+
+function fromShelf<T extends DocType>(type: T, doc: string): Body<T> {
+  const found = starterShelf().find((item) => item.type === type && item.doc === doc);
+  if (!found) throw new Error(`no ${type} ${doc} on the starter shelf`);
+  return found.body as Body<T>;
+}
+
+export interface Materials {
+  cloth: Cloth;
+  resin: ResinSystem;
+  release: Body<'release'>;
+  tape: Body<'tape'>;
+  checklist: Body<'checklist'>;
+}
+
+/** What a plan names, as it stands on the demo's shelf. */
+export function materialsOf(plan: Plan): Materials {
+  const { cloth, release = '', tape = '' } = plan;
+  return {
+    cloth: cloth === 'starter-cloth-carbon-plain-193' ? weighedCloth : fromShelf('cloth', cloth),
+    resin: fromShelf('resin', plan.resin),
+    release: fromShelf('release', release),
+    tape: fromShelf('tape', tape),
+    checklist: fromShelf('checklist', plan.checklist),
+  };
+}
+
+export function hardenerPerResin({ ratio, resinDensity, hardenerDensity }: ResinSystem): number {
+  switch (ratio.by) {
+    case 'weight':
+      return ratio.phr / 100;
+    case 'volume':
+      return massRatioFromVolumeRatio({ ...ratio, resinDensity, hardenerDensity });
+    case 'equivalents': {
+      const { amineHydrogen, epoxide } = ratio;
+      return (
+        stoichiometricPhr({
+          amineHydrogenEquivalentWeight: amineHydrogen,
+          epoxideEquivalentWeight: epoxide,
+        }) / 100
+      );
+    }
+  }
+}
+
+/** For gel and peak only 0.65 of the quoted time is usable: common practice, no source. s */
+export function usableLife({ potLife }: ResinSystem): number {
+  return potLife.ends === 'viscosityDoubled' ? potLife.time : 0.65 * potLife.time;
+}
+
+/** Resin that the plan's fiber volume leaves in the part, kg. */
+export function resinWanted(clothMass: number, { goal }: Plan, { cloth, resin }: Materials): number {
+  const fiber = fiberMassFraction({
+    fiberVolumeFraction: goal.fiberVolumeFraction,
+    fiberDensity: cloth.fiberDensity,
+    resinDensity: resin.curedDensity,
+  });
+  return resinForCloth({ clothMass, resinMassFraction: 1 - fiber });
+}
