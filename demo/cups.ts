@@ -48,19 +48,24 @@ function mixCup(bench: Bench, story: CupStory, cup: { number: number; of: number
     round: 1,
   });
   bench.now += 35_000;
+  pourHardener(bench, story, id, resin, ratio);
+}
+
+/** As much as the resin in the cup asks for, more or less; and resin after it when it ran over. */
+function pourHardener(bench: Bench, story: CupStory, cup: string, resin: number, ratio: number): void {
+  const { hardenerOff, putRight } = story;
   const target = hardenerForResin({ resinPoured: resin, hardenerPerResin: ratio });
-  const hardener = pour(bench, id, 'hardener', target + (story.hardenerOff ?? bench.draw(-0.0002, 0.0003)), {
-    ...(!story.putRight &&
-      story.hardenerOff !== undefined && { asItIs: story.hardenerOff < 0 ? 'lean' : 'rich' }),
-  });
-  if (!story.putRight) return;
+  const asItIs = hardenerOff !== undefined && !putRight ? (hardenerOff < 0 ? 'lean' : 'rich') : undefined;
+  const off = hardenerOff ?? bench.draw(-0.0002, 0.0003);
+  const hardener = pour(bench, cup, 'hardener', target + off, asItIs && { asItIs });
+  if (!putRight) return;
   bench.now += 50_000;
   const { addResin } = correctionForOvershoot({
     resinPoured: resin,
     hardenerPoured: hardener,
     hardenerPerResin: ratio,
   });
-  pour(bench, id, 'resin', addResin);
+  pour(bench, cup, 'resin', addResin);
 }
 
 function pour(

@@ -55,6 +55,47 @@ const stuck = [
   { minutes: 210, text: 'Back where it should be. Going on with the hold; film will have suffered.' },
 ];
 
+type Plans = ReturnType<typeof plans>;
+type Load = ReturnType<typeof cured>;
+
+function pastLoads(ids: Ids, plan: Plans, now: number): Load[] {
+  const until = now;
+  const runaway = { from: 165, found: 194, climbs: 1.1 };
+  const together = [
+    { plan: plan.upperMast, story: upperMastOne(now) },
+    { plan: plan.spritSlow, story: spritTwo(now) },
+  ];
+  return [
+    cured(ids, [{ plan: plan.boom, story: boomOne(now) }], { number: 1, litAt: lit.boom(now), until }),
+    cured(ids, [{ plan: plan.sprit, story: spritOne(now) }], { number: 2, litAt: lit.sprit(now), until }),
+    cured(ids, [{ plan: plan.lowerMast, story: lowerMastOne(now) }], {
+      number: 3,
+      litAt: lit.lowerMast(now),
+      until,
+      runaway,
+      notes: stuck,
+    }),
+    cured(ids, together, { number: 4, litAt: lit.upperMastAndSprit(now), until }),
+  ];
+}
+
+function loadOfToday(ids: Ids, plan: Plans, now: number): Load {
+  const litAt = litToday(now, plan.upperMast);
+  const together = [
+    { plan: plan.upperMast, story: upperMastTwo(now, litAt) },
+    { plan: plan.spritSlow, story: spritThree(now, litAt) },
+  ];
+  return cured(ids, together, { number: 5, litAt, until: now });
+}
+
+function onTheBench(ids: Ids, plan: Plans, now: number): Build[] {
+  const planned = [
+    { plan: plan.lowerMastAgain, story: lowerMastTwo(now) },
+    { plan: plan.boom, story: boomTwo(now) },
+  ];
+  return planned.map((one) => runBuild(startBuild(one.plan, one.story, ids), one.plan, one.story, ids));
+}
+
 /**
  * The demo shop as it stands at a moment: the four spars of a small sailing canoe. All of it is invented, and what can
  * be computed is: masses, ratios, walls and temperatures hang together.
@@ -62,40 +103,8 @@ const stuck = [
 export function demoShop(now: number): StoredRecord[] {
   const ids = new Ids();
   const plan = plans(now);
-  const until = now;
-  const litAt = litToday(now, plan.upperMast);
-  const loads = [
-    cured(ids, [{ plan: plan.boom, story: boomOne(now) }], { number: 1, litAt: lit.boom(now), until }),
-    cured(ids, [{ plan: plan.sprit, story: spritOne(now) }], { number: 2, litAt: lit.sprit(now), until }),
-    cured(ids, [{ plan: plan.lowerMast, story: lowerMastOne(now) }], {
-      number: 3,
-      litAt: lit.lowerMast(now),
-      until,
-      runaway: { from: 165, found: 194, climbs: 1.1 },
-      notes: stuck,
-    }),
-    cured(
-      ids,
-      [
-        { plan: plan.upperMast, story: upperMastOne(now) },
-        { plan: plan.spritSlow, story: spritTwo(now) },
-      ],
-      { number: 4, litAt: lit.upperMastAndSprit(now), until },
-    ),
-    cured(
-      ids,
-      [
-        { plan: plan.upperMast, story: upperMastTwo(now, litAt) },
-        { plan: plan.spritSlow, story: spritThree(now, litAt) },
-      ],
-      { number: 5, litAt, until },
-    ),
-  ];
-  const going = [
-    { plan: plan.lowerMastAgain, story: lowerMastTwo(now) },
-    { plan: plan.boom, story: boomTwo(now) },
-  ].map((one) => runBuild(startBuild(one.plan, one.story, ids), one.plan, one.story, ids));
-  const builds = [...loads.flatMap((l) => l.builds), ...going];
+  const loads = [...pastLoads(ids, plan, now), loadOfToday(ids, plan, now)];
+  const builds = [...loads.flatMap((l) => l.builds), ...onTheBench(ids, plan, now)];
   return [
     ...starterRevisions(),
     clothRevision(now),
