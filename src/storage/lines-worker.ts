@@ -87,7 +87,10 @@ async function open(name: string): Promise<{ slot: number; tails: Tail[] }> {
   const tails: Tail[] = [];
   for await (const file of (folder as unknown as { keys(): AsyncIterable<string> }).keys()) {
     const found = slotOf(name, file);
-    if (found !== undefined) tails.push(await tailOf(found));
+    if (found === undefined) continue;
+    // Another tab may hold a file so that it cannot be read; that must not cost this page its own.
+    const tail = await tailOf(found).catch(() => undefined);
+    if (tail) tails.push(tail);
   }
   return { slot, tails };
 }

@@ -55,23 +55,40 @@ export async function openStore(options: { name: StoreName; summarize: Summarize
 }
 
 /** This phone's name in the record, what was last written, and whether there is any record at all. */
-function begin(connection: Connection): Promise<{ device: string; marks: Marks; empty: boolean }> {
-  return connection.transact([...recordStores, 'meta'], 'readwrite', async (transaction) => {
+async function begin(connection: Connection): Promise<{ device: string; marks: Marks; empty: boolean }> {
+  const { known, marks, empty } = await connection.transact(
+    [...recordStores, 'meta'],
+    'readonly',
+    async (transaction) => {
+      const meta = transaction.objectStore('meta');
+      const slots = IDBKeyRange.bound(['slot'], ['slot', []]);
+      const [device, keys, values, ...firsts] = await Promise.all([
+        meta.get('device'),
+        meta.getAllKeys(slots),
+        meta.getAll(slots),
+        ...recordStores.map((store) => transaction.objectStore(store).getAllKeys(null, 1)),
+      ]);
+      const slotMarks = keys.map((key, i): [number, SlotMark] => [slotIn(key), values[i] as SlotMark]);
+      return { known: device, marks: new Map(slotMarks), empty: firsts.every((first) => first.length === 0) };
+    },
+  );
+  const device = typeof known === 'string' ? known : await nameDevice(connection);
+  return { device, marks, empty };
+}
+
+function slotIn(key: IDBValidKey): number {
+  return Array.isArray(key) ? Number(key[1]) : Number.NaN;
+}
+
+/** Two tabs may open a new database at once: the first name stays. */
+function nameDevice(connection: Connection): Promise<string> {
+  return connection.transact(['meta'], 'readwrite', async (transaction) => {
     const meta = transaction.objectStore('meta');
-    const slots = IDBKeyRange.bound(['slot'], ['slot', []]);
-    const [known, keys, values, ...firsts] = await Promise.all([
-      meta.get('device'),
-      meta.getAllKeys(slots),
-      meta.getAll(slots),
-      ...recordStores.map((store) => transaction.objectStore(store).getAllKeys(null, 1)),
-    ]);
-    const device = typeof known === 'string' ? known : v7();
-    if (device !== known) await meta.put(device, 'device');
-    const marks = new Map<number, SlotMark>();
-    keys.forEach((key, i) => {
-      if (Array.isArray(key)) marks.set(Number(key[1]), values[i] as SlotMark);
-    });
-    return { device, marks, empty: firsts.every((first) => first.length === 0) };
+    const known = await meta.get('device');
+    if (typeof known === 'string') return known;
+    const device = v7();
+    await meta.put(device, 'device');
+    return device;
   });
 }
 

@@ -39,7 +39,7 @@ describe('a store whose database a newer version wants', () => {
   it('finishes the write that is under way first', async () => {
     const store = await open();
     const write = store.write({ entries: Array.from({ length: 300 }, (_, i) => note(`e${i}`, 'o1')) });
-    await expect.poll(() => store.linesKept()).toBe(true);
+    await expect.poll(() => store.linesKept(), { timeout: 8000 }).toBe(true);
     const [result, newer] = await Promise.all([outcome(write), openDB(name, migrations.length + 1)]);
     const count = await newer.count('entries');
     newer.close();
@@ -109,7 +109,7 @@ describe('two tabs', () => {
     one.onOthersWrote(own);
     const stop = two.onOthersWrote(others);
     await one.write({ headers: [ovenLoad('o1', 5)], entries: [note('e1', 'o1'), note('e2', 'bench')] });
-    await expect.poll(() => others.mock.calls).toEqual([[['o1', 'bench']]]);
+    await expect.poll(() => others.mock.calls, { timeout: 8000 }).toEqual([[['o1', 'bench']]]);
     expect(own).not.toHaveBeenCalled();
     stop();
     await one.write({ entries: [note('e3', 'o1')] });

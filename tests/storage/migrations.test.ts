@@ -151,7 +151,9 @@ describe('two connections', () => {
     expect(await openWith([first, second], { patience: 50 })).toMatchObject({ ok: false, reason: 'blocked' });
     stubborn.close();
     await expect
-      .poll(async () => (await indexedDB.databases()).find((d) => d.name === test)?.version)
+      .poll(async () => (await indexedDB.databases()).find((d) => d.name === test)?.version, {
+        timeout: 8000,
+      })
       .toBe(2);
     // The late connection closed itself: nothing is in the way of deleting.
     await deleteDB(test);
