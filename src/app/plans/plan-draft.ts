@@ -1,50 +1,28 @@
 import { type Signal, signal } from '@preact/signals';
 import { fieldsOf, type MakingDraft, makingDraft, resinGoalOf } from '#app/making/draft.ts';
 import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
-import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import type { Plan } from '#shared/record/plan.ts';
-import { starterSchedules } from '#shared/reference/starter-schedules.ts';
-import { hottestOf } from './plan-cautions.ts';
+import { type CureDraft, cureDraft, cureFieldsOf, scheduleOf } from './cure-draft.ts';
 
-export interface PlanDraft extends MakingDraft {
+export interface PlanDraft extends MakingDraft, CureDraft {
   mandrel: Signal<string>;
   mandrelDiameter: QuantityInput;
   tubeLength: QuantityInput;
   plies: QuantityInput;
-  holdAt: QuantityInput;
-  holdFor: QuantityInput;
-  rampRate: QuantityInput;
   serviceTemperature: QuantityInput;
   note: Signal<string>;
 }
 
 /** A dark tube in the sun (common practice, no source), K */
 const darkInSun = 348.15;
-/** Closer to the start than this there is nothing to ramp, K */
-const noRamp = 2;
-
-const firstSchedule = starterSchedules['starter-schedule-66-3'].schedule;
-
-function rateOf(schedule: CureSchedule): number {
-  const ramp = schedule.stages.find((s) => s.kind === 'ramp');
-  return ramp?.kind === 'ramp' ? ramp.rate : 2 / 60;
-}
-
-function holdOf(schedule: CureSchedule): number {
-  return schedule.stages.reduce((sum, s) => sum + (s.kind === 'hold' ? s.lasts : 0), 0);
-}
-
 export function planDraft(plan?: Plan): PlanDraft {
-  const schedule = plan?.schedule ?? firstSchedule;
   return {
     ...makingDraft(plan),
+    ...cureDraft(plan?.schedule),
     mandrel: signal(plan?.mandrel ?? ''),
     mandrelDiameter: quantityInput(plan?.mandrelDiameter, { quantity: 'diameter', min: 0.003, max: 1 }),
     tubeLength: quantityInput(plan?.tubeLength, { quantity: 'length', min: 0.05, max: 15 }),
     plies: quantityInput(plan?.plies, { quantity: 'number', min: 1, max: 60 }),
-    holdAt: quantityInput(hottestOf(schedule), { quantity: 'temperature', min: 283.15, max: 473.15 }),
-    holdFor: quantityInput(holdOf(schedule), { quantity: 'duration', min: 600, max: 14 * 86400 }),
-    rampRate: quantityInput(rateOf(schedule), { quantity: 'rampRate', positive: true, max: 10 / 60 }),
     serviceTemperature: quantityInput(plan?.serviceTemperature ?? darkInSun, {
       quantity: 'temperature',
       min: 273.15,
@@ -54,38 +32,9 @@ export function planDraft(plan?: Plan): PlanDraft {
   };
 }
 
-/** Warm up, hold, cool down. A hold at the shop's temperature needs no ramps. */
-function scheduleOf(draft: PlanDraft): CureSchedule | undefined {
-  const at = draft.holdAt.si.value;
-  const lasts = draft.holdFor.si.value;
-  const rate = draft.rampRate.si.value;
-  if (at === undefined || lasts === undefined || rate === undefined) return undefined;
-  const { start } = firstSchedule;
-  const hold = { kind: 'hold', lasts } as const;
-  const room = Math.abs(at - start) <= noRamp;
-  return {
-    start: room ? at : start,
-    stages: room
-      ? [hold]
-      : [{ kind: 'ramp', to: at, rate }, hold, { kind: 'cool', to: Math.min(at, 308.15), rate: 1.5 / 60 }],
-    holdLow: at - 3,
-    ...(!room && { holdHigh: at + 6 }),
-    readEvery: room ? 6 * 3600 : 1800,
-  };
-}
-
 export function planFieldsOf(draft: PlanDraft): QuantityInput[] {
-  const { mandrelDiameter, tubeLength, plies, holdAt, holdFor, rampRate, serviceTemperature } = draft;
-  return [
-    mandrelDiameter,
-    tubeLength,
-    ...fieldsOf(draft),
-    plies,
-    holdAt,
-    holdFor,
-    rampRate,
-    serviceTemperature,
-  ];
+  const { mandrelDiameter, tubeLength, plies, serviceTemperature } = draft;
+  return [mandrelDiameter, tubeLength, ...fieldsOf(draft), plies, ...cureFieldsOf(draft), serviceTemperature];
 }
 
 function clothAmountOf(draft: PlanDraft): Plan['clothAmount'] | undefined {

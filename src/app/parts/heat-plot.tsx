@@ -1,0 +1,109 @@
+import { ticks } from 'd3-array';
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
+import { settings } from '#app/state/settings.ts';
+import { show } from '#app/state/show.ts';
+import { inUnits } from '#shared/units/format.ts';
+import { Hatch } from './hatch.tsx';
+import { useWidth } from './use-width.ts';
+import './heat-plot.css';
+
+export interface HeatScale {
+  /** px of a time in s */
+  x: (seconds: number) => number;
+  /** px of a temperature in K */
+  y: (kelvin: number) => number;
+  /** px that the time axis is wide */
+  width: number;
+}
+
+export interface PlotLimit {
+  name: string;
+  /** K */
+  at: number;
+}
+
+interface Props {
+  /** Said instead of the picture. */
+  label: string;
+  height: number;
+  /** s, may begin before the oven was lit */
+  from: number;
+  to: number;
+  /** K; room is left around them */
+  coldest: number;
+  hottest: number;
+  limits?: readonly PlotLimit[];
+  children: (scale: HeatScale) => ComponentChildren;
+}
+
+const pad = { left: 34, right: 26, top: 18, bottom: 20 };
+const band = 10;
+/** px a letter of a limit's name takes */
+const letter = 6.6;
+
+/** Hatched from the limit up; neighbors put their names at opposite ends, so that they never lie on each other. */
+function Limit({ limit, i, hatch, scale }: { limit: PlotLimit; i: number; hatch: string; scale: HeatScale }) {
+  const [left, right] = [pad.left, pad.left + scale.width];
+  const y = scale.y(limit.at);
+  const value = show(limit.at, 'temperature', 0);
+  const fits = Math.floor(scale.width / letter) - value.length - 1;
+  const name = limit.name.length > fits ? `${limit.name.slice(0, fits - 1)}…` : limit.name;
+  const atRight = i % 2 === 0;
+  return (
+    <>
+      <rect class="heat-limit-ground" x={left} width={scale.width} y={y - band} height={band} />
+      <rect fill={`url(#${hatch}-amber)`} x={left} width={scale.width} y={y - band} height={band} />
+      <line class="heat-limit-line" x1={left} x2={right} y1={y} y2={y} />
+      <text
+        class="heat-limit"
+        x={atRight ? right : left}
+        y={y - band - 3}
+        text-anchor={atRight ? 'end' : 'start'}
+      >
+        {name} {value}
+      </text>
+    </>
+  );
+}
+
+/** Temperature over time as a builder draws it: degrees up the side, hours along the foot, limits hatched. */
+export function HeatPlot({ label, height, from, to, coldest, hottest, limits = [], children }: Props) {
+  const { ref, width } = useWidth<HTMLDivElement>();
+  const hatch = useId().replace(/[^\w-]/g, '');
+  const inside = Math.max(1, width.value - pad.left - pad.right);
+  const shown = (k: number) => inUnits(k, { quantity: 'temperature', system: settings.value.units }).value;
+  const [low, high] = [shown(coldest) - 5, shown(hottest)];
+  const lasts = Math.max(1, to - from);
+  const degreesY = (degrees: number) =>
+    height - pad.bottom - ((degrees - low) / Math.max(1, high - low)) * (height - pad.bottom - pad.top);
+  const scale: HeatScale = {
+    x: (seconds) => pad.left + ((seconds - from) / lasts) * inside,
+    y: (kelvin) => degreesY(shown(kelvin)),
+    width: inside,
+  };
+  return (
+    <div ref={ref}>
+      <svg class="heat-plot" width="100%" height={height} role="img" aria-label={label}>
+        <Hatch id={hatch} />
+        {ticks(low, high, 4).map((t) => (
+          <g key={t}>
+            <line class="heat-grid" x1={pad.left} x2={pad.left + inside} y1={degreesY(t)} y2={degreesY(t)} />
+            <text x={pad.left - 6} y={degreesY(t) + 4} text-anchor="end">
+              {t}
+            </text>
+          </g>
+        ))}
+        {limits.map((limit, i) => (
+          <Limit key={`${limit.name} ${limit.at}`} limit={limit} i={i} hatch={hatch} scale={scale} />
+        ))}
+        {children(scale)}
+        {ticks(from / 3600, to / 3600, 5).map((h) => (
+          <text key={h} x={scale.x(h * 3600)} y={height - 4} text-anchor="middle">
+            {h} h
+          </text>
+        ))}
+      </svg>
+    </div>
+  );
+}
