@@ -152,11 +152,16 @@ describe('the clocks of the shop', () => {
     expect(cup).toMatchObject({
       kind: 'potLife',
       name: 'Cup 2',
-      of: 'Boom no. 1',
+      of: 'Boom no.\u00a01',
       to: '/build/build-1',
       left: 1200,
     });
-    expect(tape).toMatchObject({ kind: 'tape', of: 'Boom no. 1', clock: 'tape:1', startedAt: minutes(10) });
+    expect(tape).toMatchObject({
+      kind: 'tape',
+      of: 'Boom no.\u00a01',
+      clock: 'tape:1',
+      startedAt: minutes(10),
+    });
   });
 
   it('lose the pot life and keep the tape when the cup is empty', () => {
@@ -236,6 +241,8 @@ describe('what a clock says', () => {
 
   it('a day later is that it ended, without counting on', () => {
     expect(plain(shortFigure(at(30 + 360)))).toBe('ended 6 h ago');
+    expect(figureFor(at(30 + 360)).says).toBe('ended');
+    expect(wordsFor(at(30 + 360, 'cup')).word).toBe('ENDED');
     expect(plain(overSentence(at(30 + 1440)))).toBe('Timer x ended 1 day ago');
   });
 

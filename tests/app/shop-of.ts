@@ -10,10 +10,11 @@ const second = 1000;
 /** ms of a time so many minutes after the start. */
 export const minutes = (count: number) => begun + count * 60 * second;
 
-type Event = DistributiveOmit<EntryDraft, 'subject' | 'happenedAt'> & { minute: number };
+export type Event = DistributiveOmit<EntryDraft, 'subject' | 'happenedAt'> & { minute: number };
 type DistributiveOmit<T, K extends string> = T extends unknown ? Omit<T, K> : never;
 
-function entries(subject: string, events: readonly Event[]): Entry[] {
+/** What happened to a build, an oven load or the bench, as it is kept. */
+export function entriesOf(subject: string, events: readonly Event[]): Entry[] {
   return events.map(({ minute, ...rest }, i) => ({
     ...rest,
     record: 'entry',
@@ -30,11 +31,11 @@ function entries(subject: string, events: readonly Event[]): Entry[] {
 /** A build to which this happened, minutes after its start. */
 export function buildOf(events: readonly Event[], header: Partial<typeof buildHeader> = {}): BuildState {
   const own = { ...buildHeader, ...header };
-  return foldBuild(own, entries(own.id, events));
+  return foldBuild(own, entriesOf(own.id, events));
 }
 
 export function ovenOf(events: readonly Event[]): OvenState {
-  return foldOvenLoad(ovenLoadHeader, entries(ovenLoadHeader.id, events));
+  return foldOvenLoad(ovenLoadHeader, entriesOf(ovenLoadHeader.id, events));
 }
 
 /** A cup whose hardener goes in at a minute, with so many minutes of usable life. */

@@ -9,6 +9,7 @@ import './bench.css';
 export function Welcome() {
   return (
     <Screen
+      kicker="Tubewright"
       title="Your bench is clear"
       actions={
         <>

@@ -4,6 +4,7 @@ import { back } from '#app/router.ts';
 import { callingClocks, hearWarnings } from './alarms.ts';
 import { addTime, answerClock, emptyCup } from './answer.ts';
 import type { ClockKind, RunningClock } from './clock-list.ts';
+import { toneFor } from './clock-words.ts';
 
 const more = 300;
 
@@ -42,7 +43,7 @@ export function ClockActions({ clock }: { clock: RunningClock }) {
       {early ? (
         <HoldAction onHeld={() => answerClock(clock)}>Hold to end it now</HoldAction>
       ) : (
-        <Action onPress={main} tone={clock.kind === 'potLife' && clock.phase === 'over' ? 'stop' : 'main'}>
+        <Action onPress={main} tone={toneFor(clock) === 'stop' && clock.kind === 'potLife' ? 'stop' : 'main'}>
           {seen[clock.kind]}
         </Action>
       )}

@@ -60,15 +60,21 @@ export function ClockFace({ clock, tape }: Props) {
 
 /** Another clock under the first; a tap brings it to the front. */
 export function SmallFace({ clock, onPress }: { clock: RunningClock; onPress: () => void }) {
+  const over = clock.phase === 'over';
   return (
-    <button type="button" class={`clock-small clock-small-${toneFor(clock)}`} onClick={onPress}>
+    <button
+      type="button"
+      class={`clock-small clock-small-${toneFor(clock)}`}
+      data-over={over}
+      onClick={onPress}
+    >
       <span class="clock-small-name">
         <b>{clock.name}</b>
         {clock.of && <span>{clock.of}</span>}
       </span>
       <span class="clock-small-figure">
-        <b>{clock.phase === 'over' ? wordsFor(clock).word : figureFor(clock).figure}</b>
-        <span>{clock.phase === 'over' ? shortFigure(clock) : wordsFor(clock).word}</span>
+        <b>{over ? wordsFor(clock).word : figureFor(clock).figure}</b>
+        <span>{over ? shortFigure(clock) : wordsFor(clock).word}</span>
       </span>
     </button>
   );

@@ -45,7 +45,7 @@ const tapeWarns = 600;
 /** Over for longer than this, a clock is told but no longer rings, s */
 export const ringsFor = 3600;
 
-export const buildName = ({ header }: BuildState) => `${header.name} no. ${header.number}`;
+export const buildName = ({ header }: BuildState) => `${header.name} no.\u00a0${header.number}`;
 export const ovenName = ({ header }: OvenState) => `Oven load ${header.number}`;
 
 type Place = Pick<RunningClock, 'to'> & { of?: string; cups?: BuildState['cups'] };

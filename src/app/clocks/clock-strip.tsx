@@ -1,6 +1,4 @@
-import { soundState } from '#app/platform/sound.ts';
 import { path } from '#app/router.ts';
-import { settings } from '#app/state/settings.ts';
 import { formatClockTime } from '#shared/units/time.ts';
 import { AlarmFlash } from './alarm-flash.tsx';
 import { clockKey, isStale, type RunningClock } from './clock-list.ts';
@@ -14,10 +12,12 @@ import {
   toneFor,
   wordsFor,
 } from './clock-words.ts';
-import { anyClockRuns, runningClocks } from './running.ts';
+import { runningClocks } from './running.ts';
+import { SoundLine } from './sound-line.tsx';
 import './clock-strip.css';
 
-const linesAtMost = 2;
+/** On a low screen the work needs the room. */
+const linesAtMost = () => (innerHeight < 640 ? 0 : 2);
 
 /** The tape deadline of the same build stands in the lines of its cup, unless it is the more urgent of the two. */
 export function tapeBeside(clock: RunningClock, clocks: readonly RunningClock[]): RunningClock | undefined {
@@ -43,8 +43,10 @@ function First({ clock, tape }: { clock: RunningClock; tape: RunningClock | unde
     <>
       <span class="clock-strip-head">
         <span class="clock-strip-name">
-          <b>{clock.phase === 'running' || stale ? clock.name : wordsFor(clock).word}</b>{' '}
-          <span class="clock-strip-about">{clock.phase === 'running' ? beganAt(clock) : clock.name}</span>
+          <b>{clock.phase === 'running' || stale ? clock.name : wordsFor(clock).word}</b>
+          {!stale && (
+            <span class="clock-strip-about">{clock.phase === 'running' ? beganAt(clock) : clock.name}</span>
+          )}
         </span>
         {!stale && (
           <span class="clock-strip-figure">
@@ -64,10 +66,11 @@ function First({ clock, tape }: { clock: RunningClock; tape: RunningClock | unde
 }
 
 function Further({ clocks }: { clocks: readonly RunningClock[] }) {
-  const more = clocks.length - linesAtMost;
+  const shown = linesAtMost();
+  const more = clocks.length - shown;
   return (
     <>
-      {clocks.slice(0, linesAtMost).map((c) => (
+      {clocks.slice(0, shown).map((c) => (
         <span class="clock-strip-line" key={clockKey(c)}>
           <span>{[c.name, c.of].filter(Boolean).join(' · ')}</span>
           <b>{shortFigure(c)}</b>
@@ -92,14 +95,13 @@ export function ClockStrip() {
   const [first, ...rest] = runningClocks.value;
   if (!first || path.value === '/clocks') return <AlarmFlash />;
   const tape = tapeBeside(first, rest);
-  const mute = anyClockRuns.value && settings.value.sound && soundState.value === 'locked';
   return (
     <aside class={`clock-strip clock-${toneFor(first)}`} aria-label="Running clocks">
       <a href="#/clocks" class="clock-strip-link">
         <First clock={first} tape={tape} />
         <Further clocks={rest.filter((c) => c !== tape)} />
       </a>
-      {mute && <p class="clock-strip-mute">Touch the screen once, so that it may sound.</p>}
+      <SoundLine />
       <Spoken clock={first} />
       <AlarmFlash />
     </aside>

@@ -49,9 +49,11 @@ const over: Record<ClockKind, Words> = {
 
 const byPhase = { running, warning, over };
 
+const longOver: Words = { word: 'ENDED', todo: 'Answer it when you have seen it.' };
+
 /** What a clock says: its word changes to what must happen now. */
-export const wordsFor = ({ phase, kind }: Pick<RunningClock, 'phase' | 'kind'>): Words =>
-  byPhase[phase][kind];
+export const wordsFor = (clock: RunningClock): Words =>
+  isStale(clock) ? longOver : byPhase[clock.phase][clock.kind];
 
 /** `13:42` with what it counts: time left, or time since. */
 export function figureFor(clock: RunningClock): { figure: string; says: string } {
@@ -59,10 +61,9 @@ export function figureFor(clock: RunningClock): { figure: string; says: string }
   return { figure: formatCountdown(clock.left), says: clock.phase === 'over' ? 'over' : 'left' };
 }
 
-/** One short line: '13:42 left', 'over: 3 min ago', 'ended 6 h ago'. */
+/** One short line: '13:42 left', 'ended 3 min ago'. */
 export function shortFigure(clock: RunningClock): string {
-  if (isStale(clock)) return `ended ${formatAgo(-clock.left)}`;
-  if (clock.phase === 'over') return `over: ${formatAgo(-clock.left)}`;
+  if (clock.phase === 'over') return `ended ${formatAgo(-clock.left)}`;
   return `${formatCountdown(clock.left)} left`;
 }
 

@@ -11,6 +11,7 @@ import { clockKey, type RunningClock } from './clock-list.ts';
 import { tapeBeside } from './clock-strip.tsx';
 import { toneFor } from './clock-words.ts';
 import { runningClocks } from './running.ts';
+import { SoundLine } from './sound-line.tsx';
 import './clocks-screen.css';
 
 /** A glove bounces, and one press must not answer the next clock too, ms */
@@ -88,6 +89,7 @@ export function ClocksScreen() {
         {first.of && <p class="screen-kicker">{first.of}</p>}
         <Heading clock={first} />
         <ClockFace clock={first} tape={tape} />
+        <SoundLine />
         {others.map((c) => (
           <SmallFace
             key={clockKey(c)}
