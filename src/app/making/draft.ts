@@ -21,16 +21,33 @@ export interface MakingDraft {
   lossPerCup: QuantityInput;
   squeezeOut: QuantityInput;
   workingRate: QuantityInput;
+  mandrelDiameter: QuantityInput;
+  tubeLength: QuantityInput;
+  plies: QuantityInput;
 }
 
 /** Where a builder without builds of their own starts (common practice, no source). */
 export const firstGoal: ResinGoal = { fiberVolumeFraction: 0.35, lossPerCup: 0.015, squeezeOut: 0.1 };
 
+/** Without these a tube can be made and weighed, but its wall cannot be told from its diameter. */
+function sizeInputs(plan: Plan | undefined, optional: boolean) {
+  return {
+    mandrelDiameter: quantityInput(plan?.mandrelDiameter, {
+      quantity: 'diameter',
+      min: 0.003,
+      max: 1,
+      optional,
+    }),
+    tubeLength: quantityInput(plan?.tubeLength, { quantity: 'length', min: 0.05, max: 15, optional }),
+    plies: quantityInput(plan?.plies, { quantity: 'number', min: 1, max: 60, optional }),
+  };
+}
+
 /** 10 kg of cloth is a roll, not a tube; a slip of the unit more likely. */
 const mostCloth = 10;
 const mostArea = 50;
 
-export function makingDraft(plan?: Plan): MakingDraft {
+export function makingDraft(plan?: Plan, sizesOptional = true): MakingDraft {
   const cloth = signal(plan?.cloth ?? likely('cloth'));
   const resin = signal(plan?.resin ?? likely('resin'));
   const goal = plan?.goal ?? firstGoal;
@@ -57,6 +74,7 @@ export function makingDraft(plan?: Plan): MakingDraft {
     lossPerCup: quantityInput(goal.lossPerCup, { quantity: 'mass', min: 0, max: 0.2 }),
     squeezeOut: quantityInput(goal.squeezeOut, { quantity: 'fraction', min: 0, max: 0.6 }),
     workingRate: quantityInput(goal.workingRate, { quantity: 'massRate', positive: true, optional: true }),
+    ...sizeInputs(plan, sizesOptional),
   };
 }
 
@@ -125,5 +143,6 @@ export function answerOf(draft: MakingDraft): ReadonlySignal<Answer> {
 /** The fields whose problems stop a draft from being used. */
 export function fieldsOf(draft: MakingDraft): QuantityInput[] {
   const amount = draft.amountBy.value === 'mass' ? draft.clothMass : draft.clothArea;
-  return [amount, draft.goal.fiberVolume, draft.lossPerCup, draft.squeezeOut, draft.workingRate];
+  const { goal, lossPerCup, squeezeOut, workingRate, mandrelDiameter, tubeLength, plies } = draft;
+  return [amount, goal.fiberVolume, lossPerCup, squeezeOut, workingRate, mandrelDiameter, tubeLength, plies];
 }

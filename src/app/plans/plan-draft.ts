@@ -17,7 +17,7 @@ export interface PlanDraft extends MakingDraft, CureDraft {
 const darkInSun = 348.15;
 export function planDraft(plan?: Plan): PlanDraft {
   return {
-    ...makingDraft(plan),
+    ...makingDraft(plan, false),
     ...cureDraft(plan?.schedule),
     mandrel: signal(plan?.mandrel ?? ''),
     mandrelDiameter: quantityInput(plan?.mandrelDiameter, { quantity: 'diameter', min: 0.003, max: 1 }),
@@ -33,8 +33,7 @@ export function planDraft(plan?: Plan): PlanDraft {
 }
 
 export function planFieldsOf(draft: PlanDraft): QuantityInput[] {
-  const { mandrelDiameter, tubeLength, plies, serviceTemperature } = draft;
-  return [mandrelDiameter, tubeLength, ...fieldsOf(draft), plies, ...cureFieldsOf(draft), serviceTemperature];
+  return [...fieldsOf(draft), ...cureFieldsOf(draft), draft.serviceTemperature];
 }
 
 function clothAmountOf(draft: PlanDraft): Plan['clothAmount'] | undefined {

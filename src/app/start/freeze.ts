@@ -23,6 +23,9 @@ export function freezeBuild(
   const startedAt = Date.now();
   const release = findDoc('release', draft.release.value);
   const tape = findDoc('tape', draft.tape.value);
+  const mandrelDiameter = draft.mandrelDiameter.si.value;
+  const tubeLength = draft.tubeLength.si.value;
+  const plies = draft.plies.si.value;
   const amount = draft.amountBy.value === 'mass' ? draft.clothMass : draft.clothArea;
   return {
     record: 'build',
@@ -39,13 +42,10 @@ export function freezeBuild(
     ...(tape && { tape: tape.body }),
     goal,
     route: checklist.body.stages,
-    ...(plan && {
-      schedule: plan.body.schedule,
-      mandrelDiameter: plan.body.mandrelDiameter,
-      tubeLength: plan.body.tubeLength,
-      plies: plan.body.plies,
-      serviceTemperature: plan.body.serviceTemperature,
-    }),
+    ...(plan && { schedule: plan.body.schedule, serviceTemperature: plan.body.serviceTemperature }),
+    ...(mandrelDiameter !== undefined && { mandrelDiameter }),
+    ...(tubeLength !== undefined && { tubeLength }),
+    ...(plies !== undefined && { plies }),
     startedAt,
     zone: zoneAt(startedAt),
     device: store.device,

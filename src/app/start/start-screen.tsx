@@ -5,7 +5,7 @@ import { answerOf, fieldsOf, type MakingDraft, makingDraft } from '#app/making/d
 import { keepLastMade } from '#app/making/last-made.ts';
 import { ClothFields, Pick, ResinFields } from '#app/making/making-fields.tsx';
 import { Action } from '#app/parts/action.tsx';
-import { SelectField, TextField } from '#app/parts/field.tsx';
+import { QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
 import { allGood } from '#app/parts/quantity-input.ts';
 import { Screen } from '#app/parts/screen.tsx';
 import { go, goInstead, type Params } from '#app/router.ts';
@@ -41,7 +41,12 @@ function PlanPick({ plan }: { plan: Doc<'plan'> | undefined }) {
 function MoreFields({ draft }: { draft: MakingDraft }) {
   return (
     <details class="more">
-      <summary>Release, tape, checklist</summary>
+      <summary>Mandrel, release, tape, checklist</summary>
+      <div class="field-pair">
+        <QuantityField label="Mandrel diameter" input={draft.mandrelDiameter} hint="for the wall" />
+        <QuantityField label="Plies" input={draft.plies} hint="through the wall" />
+      </div>
+      <QuantityField label="Tube length" input={draft.tubeLength} />
       <Pick type="release" label="Release" chosen={draft.release} none="None of these" />
       <Pick type="tape" label="Shrink tape" chosen={draft.tape} none="No tape" />
       <Pick type="checklist" label="Checklist" chosen={draft.checklist} />
