@@ -1,4 +1,5 @@
-import { Action, LinkButton } from '#app/parts/action.tsx';
+import { LoadDemo } from '#app/data/load-demo.tsx';
+import { Action } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
 import { iOSTab } from '#app/platform/install.ts';
@@ -13,7 +14,7 @@ export function Welcome() {
       title="Your bench is clear"
       actions={
         <>
-          <LinkButton to="/data">Load the demo shop</LinkButton>
+          <LoadDemo />
           <Action onPress={() => go('/start')}>Start the first tube</Action>
         </>
       }

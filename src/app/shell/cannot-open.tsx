@@ -1,6 +1,6 @@
-import { Action } from '#app/parts/action.tsx';
+import { Action, Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
-import { shop } from '#app/state/shop.ts';
+import { demoChosen, shop } from '#app/state/shop.ts';
 
 const reasons = {
   newerVersion: {
@@ -21,12 +21,22 @@ const reasons = {
   },
 } as const;
 
+const leaveDemo = () => import('#app/data/demo.ts').then((m) => m.leaveDemo());
+
 /** The shop could not be opened: why, and the way out. */
 export function CannotOpen() {
   const state = shop.value;
   const { title, text } = reasons[state.phase === 'failed' ? state.reason : 'lost'];
   return (
-    <Screen title={title} actions={<Action onPress={() => location.reload()}>Open it again</Action>}>
+    <Screen
+      title={title}
+      actions={
+        <>
+          {demoChosen() && <Secondary onPress={leaveDemo}>Leave the demo shop</Secondary>}
+          <Action onPress={() => location.reload()}>Open it again</Action>
+        </>
+      }
+    >
       <p>{text}</p>
       {state.phase === 'failed' && <p class="small quiet">{state.detail}</p>}
     </Screen>
