@@ -41,7 +41,9 @@ export async function openShop(): Promise<Store | undefined> {
     return undefined;
   }
   const { store } = result;
-  if (result.refilled.database + result.refilled.lines > 0) refilled.value = result.refilled;
+  store.compared.then((back) => {
+    if (back.database + back.lines > 0) refilled.value = back;
+  });
   store.onLost(() => {
     shop.value = { phase: 'lost' };
   });
