@@ -100,9 +100,9 @@ export function ClocksScreen() {
           />
         ))}
       </main>
-      <div class="screen-actions">
+      <section class="screen-actions" aria-label="Actions">
         <ClockActions key={clockKey(first)} clock={first} />
-      </div>
+      </section>
     </div>
   );
 }

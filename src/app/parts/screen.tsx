@@ -38,7 +38,11 @@ export function Screen({ kicker, title, back, actions, children }: Props) {
         </h1>
         {children}
       </main>
-      {actions && <div class="screen-actions">{actions}</div>}
+      {actions && (
+        <section class="screen-actions" aria-label="Actions">
+          {actions}
+        </section>
+      )}
     </div>
   );
 }
