@@ -13,7 +13,10 @@ import { UndoBar } from './undo-bar.tsx';
 export function ClosedBuild({ state, closedAt }: { state: BuildState; closedAt: number }) {
   const { header, disposition } = state;
   const zone = zoneAt(closedAt);
-  const when = `${formatDay(closedAt, zone, now.value)}, ${formatClockTime(closedAt, zone)}`;
+  const day = formatDay(closedAt, zone, now.value).replace(/^(Today|Yesterday)$/, (word) =>
+    word.toLowerCase(),
+  );
+  const when = `${day}, ${formatClockTime(closedAt, zone)}`;
   const reopen = () => act(state, [{ kind: 'reopened', subject: header.id }], { said: 'Open again' });
   return (
     <Screen

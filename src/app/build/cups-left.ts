@@ -1,3 +1,4 @@
+import { mixOf, planOf } from '#app/mix/mix-of-build.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
 
@@ -5,18 +6,17 @@ import type { CupState } from '#shared/record/cup-state.ts';
 export const cupsOf = (state: BuildState, round: number): CupState[] =>
   state.cups.filter((c) => c.round === round && c.discardedAt === undefined);
 
-/** The cup to go to next: one begun and not yet mixed, or the one after. None when all of them are mixed. */
+/** The cup to go to next: one on the scale, or the one after. None when all is mixed, or the round is past. */
 export interface NextCup {
   number: number;
   begun: boolean;
 }
 
 export function nextCup(state: BuildState, round: number): NextCup | undefined {
-  const cups = cupsOf(state, round);
-  const begun = cups.find((c) => c.hardenerAt === undefined);
-  if (begun) return { number: begun.number, begun: true };
-  const mixed = new Set(cups.map((c) => c.number));
-  const of = Math.max(1, ...cups.map((c) => c.of));
-  for (let number = 1; number <= of; number++) if (!mixed.has(number)) return { number, begun: false };
-  return undefined;
+  if (round !== state.rounds) return undefined;
+  const { weighing, cups } = mixOf(state);
+  if (weighing) return { number: weighing.cup.number, begun: true };
+  const planned = planOf(state);
+  if (!planned.ok) return { number: cups.length + 1, begun: false };
+  return planned.plan.left > 0 ? { number: planned.plan.next.number, begun: false } : undefined;
 }

@@ -37,7 +37,9 @@ export function FilmsSheet({
       onClose={onClose}
       actions={
         <>
-          {direction === 'in' && <LinkButton to={`/weigh/${state.header.id}`}>Weigh the films</LinkButton>}
+          {direction === 'in' && (
+            <LinkButton to={`/weigh/${state.header.id}/wetFilms`}>Weigh the films</LinkButton>
+          )}
           <Secondary onPress={onClose}>Close</Secondary>
           <Action onPress={write} not={count.value === 0 ? 'None counted yet' : undefined}>
             {laid === undefined

@@ -56,7 +56,6 @@ export function NoteSheet({ build, onClose }: Props) {
         </>
       }
     >
-      <TextField label="What is worth knowing" text={text} long />
       {picture.value && <img class="note-picture" src={picture.value.url} alt="As it will be kept" />}
       <label class="secondary note-take">
         {picture.value ? 'Take another instead' : 'Take a photo'}
@@ -73,6 +72,7 @@ export function NoteSheet({ build, onClose }: Props) {
           {problem.value}
         </p>
       )}
+      <TextField label="What is worth knowing" text={text} long />
     </Sheet>
   );
 }

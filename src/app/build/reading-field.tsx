@@ -18,20 +18,20 @@ export function ReadingField({ label, input, isActive, onActive }: Props) {
   return (
     <div class={isActive ? 'reading reading-active' : 'reading'}>
       <label for={id}>{label}</label>
-      <span class="reading-box">
-        <input
-          id={id}
-          type="text"
-          inputMode="none"
-          autocomplete="off"
-          aria-invalid={wrong}
-          value={input.text.value}
-          onFocus={onActive}
-          onInput={(event) => {
-            input.text.value = event.currentTarget.value;
-          }}
-        />
-        <span aria-hidden="true">{unitFor(input.quantity, settings.value.units)}</span>
+      <input
+        id={id}
+        type="text"
+        inputMode="none"
+        autocomplete="off"
+        aria-invalid={wrong}
+        value={input.text.value}
+        onFocus={onActive}
+        onInput={(event) => {
+          input.text.value = event.currentTarget.value;
+        }}
+      />
+      <span class="reading-unit" aria-hidden="true">
+        {unitFor(input.quantity, settings.value.units)}
       </span>
     </div>
   );

@@ -48,10 +48,10 @@ export function StagesSheet({ state, shown, onJudge, onClose }: Props) {
         <>
           {repeats && <Secondary onPress={again}>Another round: mix to cure again</Secondary>}
           <Beside>
-            <Secondary onPress={onJudge}>Judge and end it here</Secondary>
+            <Secondary onPress={onJudge}>Judge, end it here</Secondary>
             <LinkButton to={`/record/build/${id}`}>Time line</LinkButton>
+            <Secondary onPress={onClose}>Close</Secondary>
           </Beside>
-          <Secondary onPress={onClose}>Close</Secondary>
         </>
       }
     >

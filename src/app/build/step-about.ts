@@ -16,9 +16,8 @@ function weighed(state: BuildState, what: 'wetCloth' | 'cured' | 'trimmed'): str
 }
 
 function cupsMixed(state: BuildState, round: number): string | undefined {
-  const cups = cupsOf(state, round);
-  const last = cups.at(-1);
-  return last && `${cups.filter((c) => c.hardenerAt !== undefined).length} of ${last.of} cups mixed`;
+  const mixed = cupsOf(state, round).filter((c) => c.hardenerAt !== undefined).length;
+  return mixed > 0 ? `${times(mixed, 'cup')} mixed` : undefined;
 }
 
 function gelLooks(state: BuildState): string | undefined {

@@ -65,7 +65,7 @@ export function stepAction(
     case 'filmsOut':
       return sheet('films', 'Count the films out', filmCount(state, round).even);
     case 'weighWet':
-      return screen(`/weigh/${id}`, 'Weigh cloth and films', has('wetCloth'));
+      return screen(`/weigh/${id}/wetCloth`, 'Weigh cloth and films', has('wetCloth'));
     case 'weighCured':
       return screen(`/weigh/${id}`, 'Weigh the tube', has('cured') || has('trimmed'));
     case 'measure':
