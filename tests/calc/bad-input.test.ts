@@ -73,6 +73,57 @@ describe('bad input', () => {
     },
   );
 
+  it('is not what 0 is in these fields, where none of it can be meant; in all others 0 is refused by name', () => {
+    const taken = fields.filter(({ name, path, place }) => {
+      if (/\d\.time$/.test(place)) return false;
+      try {
+        call(name, withValue(validInputs[name as keyof typeof calc], path, 0));
+        return true;
+      } catch (error) {
+        expect((error as Error).message).toContain(path.at(-1));
+        return false;
+      }
+    });
+    expect(taken.map(({ name, place }) => `${name} ${place}`)).toMatchInlineSnapshot(`
+      [
+        "blendEquivalentWeight 0.mass",
+        "blendEquivalentWeight 1.mass",
+        "compositeDensity fiberVolumeFraction",
+        "correctionForOvershoot resinPoured",
+        "correctionForOvershoot hardenerPoured",
+        "cupsFor squeezeOutShare",
+        "cupsFor lossPerCup",
+        "cureTimeUsed activationEnergy",
+        "equivalentTime activationEnergy",
+        "fiberMassFraction fiberVolumeFraction",
+        "fiberVolumeFraction fiberMass",
+        "fiberVolumeFraction resinMass",
+        "fiberVolumeFractionFromMass fiberMassFraction",
+        "filmDeadline inCup",
+        "hardenerForResin resinPoured",
+        "interpolateProfile stages.1.lasts",
+        "interpolateProfile time",
+        "potLifeUsed inCup",
+        "potLifeUsed onFilm",
+        "profilePoints stages.1.lasts",
+        "ratioError hardenerPoured",
+        "resinForCloth clothMass",
+        "resinForCloth resinMassFraction",
+        "resinForHardener hardenerPoured",
+        "resinMassFraction filmLeft",
+        "resinToMix squeezeOutShare",
+        "resinToMix lossPerCup",
+        "timeAtTemperature time",
+        "timeAtTemperature activationEnergy",
+        "tubeSection innerDiameter",
+        "voidFraction fiberMassFraction",
+        "wetResinFraction filmMass",
+        "widthForWraps wraps",
+        "wrapsForWidth width",
+      ]
+    `);
+  });
+
   it('is told in a sentence that says what would be right', () => {
     const roll = { width: 0.5, startDiameter: -0.038, plyThickness: 0.0003 };
     expect(() => call('wrapsForWidth', roll)).toThrow('startDiameter must be greater than 0 m, got -0.038');
