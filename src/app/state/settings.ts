@@ -18,9 +18,16 @@ export async function changeSettings(change: Partial<Settings>): Promise<void> {
   await theStore().setPhoneValue(key, settings.value);
 }
 
-/** Shows the theme on the whole page; 'system' leaves it to the phone. */
+/** Shows the theme on the whole page; 'system' follows the phone, also while the app is open. */
 export function followTheme(): void {
+  const phone = matchMedia('(prefers-color-scheme: dark)');
+  const phoneIsDark = signal(phone.matches);
+  phone.addEventListener('change', () => {
+    phoneIsDark.value = phone.matches;
+  });
   effect(() => {
-    document.documentElement.dataset.theme = settings.value.theme;
+    const { theme } = settings.value;
+    const followed = phoneIsDark.value ? 'dark' : 'light';
+    document.documentElement.dataset.theme = theme === 'system' ? followed : theme;
   });
 }
