@@ -5,7 +5,7 @@ import { record } from '#app/state/record.ts';
 import { CupsSoFar } from './cups-so-far.tsx';
 import { mixStep } from './mix-of-build.ts';
 import { PlanFigures } from './plan-figures.tsx';
-import { ScaleLine } from './scale-line.tsx';
+import { ScaleWarning } from './scale-line.tsx';
 import { ThisCup, useCupSize } from './this-cup.tsx';
 import { type PlannedProps, useStart } from './use-start.tsx';
 
@@ -37,7 +37,7 @@ export function AllMixed({ state, mix, plan, frame }: PlannedProps) {
       <PlanFigures plan={plan} resin={header.resin} />
       <CupsSoFar state={state} mix={mix} />
       <ThisCup size={size} plan={plan} />
-      {size.total !== undefined && <ScaleLine cup={size.total} mix={mix} />}
+      {size.total !== undefined && <ScaleWarning cup={size.total} mix={mix} />}
       {sheet}
     </Screen>
   );

@@ -3,7 +3,6 @@ import { GuardSheet } from '#app/build/guard-sheet.tsx';
 import { guardsBefore } from '#app/build/guards.ts';
 import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
-import { HoldAction } from '#app/parts/hold-action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { buildState } from '#app/state/journals.ts';
 import { settings } from '#app/state/settings.ts';
@@ -13,9 +12,9 @@ import type { CupState } from '#shared/record/cup-state.ts';
 import type { Guard } from '#shared/record/entry.ts';
 import { decimalsForScaleStep } from '#shared/units/format.ts';
 import { formatDuration } from '#shared/units/time.ts';
-import { CupEmptied, UndoPress } from './cup-buttons.tsx';
+import { CupEmptied, ThrowOut, UndoPress } from './cup-buttons.tsx';
 import { type Mixing, pourTask } from './cup-phase.ts';
-import { hardenerGoesIn, throwOut } from './mix-acts.ts';
+import { hardenerGoesIn } from './mix-acts.ts';
 import { cupWords, hardenerWords } from './mix-words.ts';
 import { targetWords } from './pour-words.ts';
 import { usableLife } from './recipe.ts';
@@ -56,9 +55,7 @@ export function ContactView({ state, cup, mixing, inCup }: Props) {
         <>
           <Beside>
             <UndoPress state={state} cup={cup} />
-            <HoldAction small onHeld={() => throwOut(state, cup)}>
-              Throw it out
-            </HoldAction>
+            <ThrowOut state={state} cup={cup} />
           </Beside>
           <div class="contact-press">
             <Action onPress={press}>Hardener going in</Action>

@@ -1,7 +1,8 @@
 import { Secondary } from '#app/parts/action.tsx';
+import { HoldAction } from '#app/parts/hold-action.tsx';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
-import { cupIsEmpty, lastPress } from './mix-acts.ts';
+import { cupIsEmpty, lastPress, throwOut } from './mix-acts.ts';
 
 interface Props {
   state: BuildState;
@@ -17,4 +18,13 @@ export function CupEmptied({ state, cup }: Props) {
 export function UndoPress({ state, cup }: Props) {
   const { label, undo } = lastPress(state, cup);
   return <Secondary onPress={undo}>{label}</Secondary>;
+}
+
+/** Its resin goes to waste and is mixed again, so it takes a press that is meant. */
+export function ThrowOut({ state, cup }: Props) {
+  return (
+    <HoldAction small onHeld={() => throwOut(state, cup)}>
+      Throw cup {cup.number} out <small aria-hidden="true">press and hold</small>
+    </HoldAction>
+  );
 }

@@ -35,16 +35,20 @@ function Closed({ state }: { state: BuildState }) {
 function Mixing({ state, planning }: { state: BuildState; planning: boolean }) {
   const mix = mixOf(state);
   const { mixing, inCup, weighing } = mix;
+  const newest = inCup.at(-1);
+  const stands = weighing
+    ? `${weighing.cup.cup}:${weighing.phase}:${weighing.cup.pours.length}`
+    : newest?.cup;
+  // A new question is read from its top, wherever the thumb had scrolled to.
+  useEffect(() => scrollTo(0, 0), [stands]);
   if (weighing) {
     const props = { state, cup: weighing.cup, mixing, inCup };
-    const key = `${weighing.cup.cup}:${weighing.cup.pours.length}`;
     return weighing.phase === 'contact' ? (
-      <ContactView key={key} {...props} />
+      <ContactView key={stands} {...props} />
     ) : (
-      <PourView key={key} {...props} />
+      <PourView key={stands} {...props} />
     );
   }
-  const newest = inCup.at(-1);
   if (newest && !planning) {
     return (
       <MixedView key={newest.cup} state={state} cup={newest} mixing={mixing} others={inCup.slice(0, -1)} />

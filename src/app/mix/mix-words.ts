@@ -4,7 +4,10 @@ import type { ResinSystem } from '#shared/record/resin-system.ts';
 import { formatNumber } from '#shared/units/format.ts';
 import { hardenerPerResin } from './recipe.ts';
 
-/** As it stands on the can: 'SLOW hardener, lot 7'. */
+/** As it stands on the can: 'SLOW, lot 7'. */
+export const canWords = ({ hardener, lot }: ResinSystem) => (lot ? `${hardener}, lot ${lot}` : hardener);
+
+/** 'SLOW hardener, lot 7' */
 export function hardenerWords({ hardener, lot }: ResinSystem): string {
   return lot ? `${hardener} hardener, lot ${lot}` : `${hardener} hardener`;
 }

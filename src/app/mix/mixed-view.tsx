@@ -1,6 +1,5 @@
 import { Action, Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Figures } from '#app/parts/figure.tsx';
-import { HoldAction } from '#app/parts/hold-action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
 import { go } from '#app/router.ts';
@@ -8,9 +7,9 @@ import { now } from '#app/state/now.ts';
 import { settings } from '#app/state/settings.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
-import { CupEmptied, UndoPress } from './cup-buttons.tsx';
+import { CupEmptied, ThrowOut, UndoPress } from './cup-buttons.tsx';
 import { cupError, type Mixing } from './cup-phase.ts';
-import { cupIsEmpty, startCup, throwOut } from './mix-acts.ts';
+import { cupIsEmpty, startCup } from './mix-acts.ts';
 import { planOf, scaleDoubt } from './mix-of-build.ts';
 import { cupWords, inCups, offWords, percentWords } from './mix-words.ts';
 import { onScale } from './scale-reading.ts';
@@ -51,6 +50,11 @@ function NextCup({ state, mixing }: Pick<Props, 'state' | 'mixing'>) {
   return <Secondary onPress={start}>Mix next cup: {onScale(each.total, { step, system })}</Secondary>;
 }
 
+function offFigure(error: number, tolerance: number) {
+  const side = error > 0 ? 'rich' : 'lean';
+  return { value: percentWords(error), label: `${side} in hardener; ${percentWords(tolerance)} is allowed` };
+}
+
 /** Stir, keep a sample, get it out of the cup. */
 export function MixedView({ state, cup, mixing, others }: Props) {
   const { scaleStep: step, units: system } = settings.value;
@@ -67,9 +71,7 @@ export function MixedView({ state, cup, mixing, others }: Props) {
         <>
           <Beside>
             <NextCup state={state} mixing={mixing} />
-            <HoldAction small onHeld={() => throwOut(state, cup)}>
-              Throw it out
-            </HoldAction>
+            <ThrowOut state={state} cup={cup} />
           </Beside>
           <Action onPress={() => cupIsEmpty(state, cup)}>
             Cup {cup.number} is empty: it is on the cloth
@@ -92,9 +94,7 @@ export function MixedView({ state, cup, mixing, others }: Props) {
       <Figures
         items={[
           { value: onScale(cup.resin + cup.hardener, { step, system }), label: 'in this cup' },
-          ...(error === undefined
-            ? []
-            : [{ value: offWords(error), label: `hardener; ${percentWords(mixing.tolerance)} is allowed` }]),
+          ...(error === undefined ? [] : [offFigure(error, mixing.tolerance)]),
         ]}
       />
       {others.map((other) => (

@@ -6,7 +6,7 @@ import { CupsSoFar } from './cups-so-far.tsx';
 import { planOf } from './mix-of-build.ts';
 import { hardenerWords, ratioWords } from './mix-words.ts';
 import { PlanFigures } from './plan-figures.tsx';
-import { ScaleLine } from './scale-line.tsx';
+import { ScaleLine, ScaleWarning } from './scale-line.tsx';
 import { ThisCup, useCupSize } from './this-cup.tsx';
 import { useTyped } from './typed-draft.ts';
 import { type PlannedProps, type PlanProps, useStart } from './use-start.tsx';
@@ -50,26 +50,16 @@ function ToMix({ state, mix, plan, frame, onCups }: PlannedProps & { onCups: (cu
       {...frame}
       title={mix.cups.length === 0 ? 'Resin to mix' : 'Still to mix'}
       actions={
-        <>
-          <Beside>
-            {plan.cups > plan.fewest && (
-              <Secondary onPress={() => onCups(plan.cups - 1)}>Fewer, bigger cups</Secondary>
-            )}
-            {plan.cups < plan.most && (
-              <Secondary onPress={() => onCups(plan.cups + 1)}>More, smaller cups</Secondary>
-            )}
-          </Beside>
-          <Action onPress={start} not={size.problem && 'Check the size of this cup'}>
-            Tare cup {plan.next.number} and start
-          </Action>
-        </>
+        <Action onPress={start} not={size.problem && 'Check the size of this cup'}>
+          Tare cup {plan.next.number} and start
+        </Action>
       }
     >
       <PlanFigures plan={plan} resin={resin} />
+      <ScaleWarning cup={size.total ?? plan.each.total} mix={mix} />
       <p>
         <strong>{ratioWords(resin)}</strong>
       </p>
-      <ScaleLine cup={size.total ?? plan.each.total} mix={mix} />
       {mix.cups.length === 0 && (
         <Caution>
           Amine hardener burns eyes and can make skin allergic for life: glasses on before the can is opened,
@@ -77,6 +67,15 @@ function ToMix({ state, mix, plan, frame, onCups }: PlannedProps & { onCups: (cu
           uncovered, with nobody over it.
         </Caution>
       )}
+      <Beside>
+        {plan.cups > plan.fewest && (
+          <Secondary onPress={() => onCups(plan.cups - 1)}>Fewer, bigger cups</Secondary>
+        )}
+        {plan.cups < plan.most && (
+          <Secondary onPress={() => onCups(plan.cups + 1)}>More, smaller cups</Secondary>
+        )}
+      </Beside>
+      <ScaleLine />
       <ThisCup size={size} plan={plan} />
       <CupsSoFar state={state} mix={mix} />
       {sheet}

@@ -24,14 +24,16 @@ export function PourRule({ cup, mixing, task, before, reading, label }: Props) {
   const shown = (kg: number) => inUnits(kg, { quantity: 'mass', system, bare: true });
   const at = (pour: number) => shown(before + pour).value;
   const last = Math.max(task.wanted * (1 + beyond), task.least + (task.wanted - task.least) * 3);
-  // Resin is limited by the cup that its hardener still has to go into.
-  const full = task.part === 'resin' && !task.correcting ? cup.holds / (1 + mixing.ratio) : last;
+  // The first resin is limited by the hardener that still has to go into the same cup.
+  const first = task.part === 'resin' && !task.correcting;
+  const full = first ? cup.holds / (1 + mixing.ratio) : cup.holds - cup.resin - cup.hardener;
   const rich = Math.min(task.most, last);
+  const upTo = Math.min(last, Math.max(rich, full));
   const zones: Zone[] = [
     { from: at(0), to: at(task.least), kind: 'amber' },
-    { from: at(rich), to: at(Math.max(rich, Math.min(full, last))), kind: 'amber' },
+    { from: at(rich), to: at(upTo), kind: 'amber' },
   ];
-  if (full < last) zones.push({ from: at(Math.max(rich, full)), to: at(last), kind: 'stop' });
+  if (full < last) zones.push({ from: at(Math.max(0, full)), to: at(last), kind: 'stop' });
   return (
     <Rule
       label={label}

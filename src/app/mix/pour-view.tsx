@@ -1,7 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
-import { HoldAction } from '#app/parts/hold-action.tsx';
 import { Keypad } from '#app/parts/keypad.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { settings } from '#app/state/settings.ts';
@@ -9,10 +8,9 @@ import { showSplit } from '#app/state/show.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
 import { decimalsForScaleStep, formatQuantity } from '#shared/units/format.ts';
-import { CupEmptied, UndoPress } from './cup-buttons.tsx';
+import { CupEmptied, ThrowOut, UndoPress } from './cup-buttons.tsx';
 import { judgePour, type Mixing, pourTask } from './cup-phase.ts';
-import { throwOut } from './mix-acts.ts';
-import { cupWords, hardenerWords } from './mix-words.ts';
+import { canWords, cupWords } from './mix-words.ts';
 import { PourActions } from './pour-actions.tsx';
 import { PourRule } from './pour-rule.tsx';
 import { overWords, targetWords } from './pour-words.ts';
@@ -51,7 +49,7 @@ export function PourView({ state, cup, mixing, inCup }: Props) {
   return (
     <Screen
       back={{ to: `/build/${state.header.id}`, label: 'Route' }}
-      kicker={`${cupWords(cup)} · ${hardenerWords(state.header.resin)}`}
+      kicker={task.part === 'resin' ? cupWords(cup) : `${cupWords(cup)} · ${canWords(state.header.resin)}`}
       title={`Pour ${task.part} to`}
       actions={<PourActions {...{ state, cup, task, reading, verdict, before, mass, text }} />}
     >
@@ -77,14 +75,12 @@ export function PourView({ state, cup, mixing, inCup }: Props) {
         <Keypad text={text} label={`Scale reads, ${unit}`} />
       </div>
       <Beside>
-        <Secondary onPress={openScale}>How the scale is used</Secondary>
+        <Secondary onPress={openScale}>The scale</Secondary>
         <UndoPress state={state} cup={cup} />
       </Beside>
       <Beside>
         <LinkButton to={`/build/${state.header.id}`}>To the route</LinkButton>
-        <HoldAction small onHeld={() => throwOut(state, cup)}>
-          Throw cup {cup.number} out
-        </HoldAction>
+        <ThrowOut state={state} cup={cup} />
       </Beside>
       {inCup.map((other) => (
         <CupEmptied key={other.cup} state={state} cup={other} />

@@ -27,9 +27,8 @@ export function overWords({ cup, hardener, mass }: Told, verdict: Verdict | unde
       ? undefined
       : `With its ${hardener} the cup comes to ${mass(verdict.total)}, and ${limit}: pour some resin back first.`;
   }
-  const off = offWords(verdict.off);
   const right = `${mass(verdict.add)} of ${verdict.next === 'resin' ? 'resin' : hardener} puts it right`;
   return verdict.fits
-    ? `Hardener ${off}: ${right}. The cup then holds ${mass(verdict.total)} of ${mass(cup.holds)}.`
-    : `Hardener ${off}: ${right}, but that makes ${mass(verdict.total)} and ${limit}. Pour it out flat at once, or throw it out.`;
+    ? `Hardener ${offWords(verdict.off)}. ${right}, and the cup holds that.`
+    : `Hardener ${offWords(verdict.off)}. ${right}, but that makes ${mass(verdict.total)} and ${limit}: pour it out flat at once, or throw it out.`;
 }

@@ -7,20 +7,31 @@ import { type MixOfBuild, scaleDoubt } from './mix-of-build.ts';
 import { percentWords } from './mix-words.ts';
 import { ScaleSheet, scaleWords } from './scale-sheet.tsx';
 
-/** How the scale is used, and a warning while there is time to fetch a finer one. */
-export function ScaleLine({ cup, mix }: { cup: number; mix: MixOfBuild }) {
-  const open = useSignal(false);
+interface Props {
+  /** kg of mixed resin in the next cup */
+  cup: number;
+  mix: MixOfBuild;
+}
+
+/** Said while there is time to fetch a finer scale. */
+export function ScaleWarning({ cup, mix }: Props) {
   const doubt = scaleDoubt(cup, settings.value.scaleStep, mix.mixing);
+  if (!doubt) return null;
+  const allowed = percentWords(mix.mixing.tolerance);
+  return (
+    <Warning kind="amber" title={`This scale is too coarse for a cup of ${show(cup, 'mass')}`}>
+      Its step alone can put the ratio {percentWords(doubt.error)} off, and {allowed} is allowed. It can hold
+      that from <strong>{show(doubt.smallest, 'mass')}</strong> a cup: mix fewer, bigger cups, or fetch a
+      finer scale.
+    </Warning>
+  );
+}
+
+/** How the scale is used, and the way to change it. */
+export function ScaleLine() {
+  const open = useSignal(false);
   return (
     <>
-      {doubt && (
-        <Warning kind="amber" title={`This scale is too coarse for a cup of ${show(cup, 'mass')}`}>
-          Its step alone can put the ratio {percentWords(doubt.error)} off, and{' '}
-          {percentWords(mix.mixing.tolerance)} is allowed. It can hold that from{' '}
-          <strong>{show(doubt.smallest, 'mass')}</strong> a cup: mix fewer, bigger cups, or fetch a finer
-          scale.
-        </Warning>
-      )}
       <Secondary
         onPress={() => {
           open.value = true;

@@ -50,6 +50,11 @@ export function Rule({
   const height = tall ? 56 : slim ? 16 : 30;
   const top = target === undefined ? 0 : 12;
   const major = ticks(from, to, 6).filter((t) => t >= from && t <= to);
+  const last = major.at(-1);
+  // The last figure carries the unit and, near the end, leans inward: its neighbor gives way.
+  const figured = major.filter(
+    (t) => t === last || last === undefined || share(last) <= 0.93 || share(last) - share(t) > 0.17,
+  );
   const minor = ticks(from, to, 24).filter((t) => t >= from && t <= to);
   return (
     <svg class={`rule rule-${tone}`} width="100%" height={top + height + 18} role="img" aria-label={label}>
@@ -94,10 +99,10 @@ export function Rule({
           y2={top + height}
         />
       ))}
-      {major.map((t, i) => (
+      {figured.map((t) => (
         <text key={t} x={percent(t)} y={top + height + 14} text-anchor={anchor(share(t))}>
           {figure(t)}
-          {unit && i === major.length - 1 ? ` ${unit}` : ''}
+          {unit && t === last ? ` ${unit}` : ''}
         </text>
       ))}
       {target !== undefined && (
