@@ -41,7 +41,7 @@ test('a first opening says what this is, what it is not, and leads to the first 
   await openAt(page, 0);
   await expect(page.getByText('what the tube weighs')).toBeVisible();
   await expect(page.getByText('licensed practice')).toBeVisible();
-  await expect(page.getByRole('link', { name: 'Load the demo shop' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Load the demo shop' })).toBeVisible();
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(violations).toEqual([]);
   await page.getByRole('button', { name: 'Start the first tube' }).tap();

@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { buildName } from '#app/clocks/clock-list.ts';
 import { ClocksTwin } from '#app/clocks/clocks-twin.tsx';
-import { runningClocks } from '#app/clocks/running.ts';
+import { resinIsWet, runningClocks } from '#app/clocks/running.ts';
 import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { Empty, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
@@ -10,38 +10,44 @@ import { openBuilds, openOvenLoads } from '#app/state/journals.ts';
 import { cupToMix } from './bench-now.ts';
 import { BuildRow, OvenRow, TimerRows } from './bench-rows.tsx';
 import { askWhetherEverBuilt, everBuilt } from './ever-built.ts';
+import { OvenChips } from './oven-chips.tsx';
 import { QuietLines } from './quiet-lines.tsx';
 import { Welcome } from './welcome.tsx';
 import './bench.css';
 
-/** Two taps from here to a cup or a temperature. */
-function NextLinks() {
-  const oven = openOvenLoads.value.find((o) => o.litAt !== undefined && o.outAt === undefined);
-  const mixable = openBuilds.value.find((b) => cupToMix(b) !== undefined);
-  if (!oven && !mixable) return null;
+/** The oven load whose temperatures are being written down. */
+const litOven = () => openOvenLoads.value.find((o) => o.litAt !== undefined && o.outAt === undefined);
+const tubeToMix = () => openBuilds.value.find((b) => cupToMix(b) !== undefined);
+
+/** While resin is wet or waits to be mixed, the oven's chips make room for it. */
+const chipsAreMain = () => litOven() !== undefined && !resinIsWet.value && tubeToMix() === undefined;
+
+/** Wet resin comes first; then an oven that wants its readings; then the tube worked on last. */
+function MainAction() {
+  const oven = litOven();
+  const latest = openBuilds.value[0];
+  if (oven && chipsAreMain()) return <OvenChips load={oven} />;
+  if (!latest) return <Action onPress={() => go('/start')}>Start a tube</Action>;
   return (
-    <Beside>
-      {mixable && <LinkButton to={`/mix/${mixable.header.id}`}>{cupToMix(mixable)}</LinkButton>}
-      {oven && <LinkButton to={`/oven/${oven.header.id}`}>Log temperature</LinkButton>}
-    </Beside>
+    <Action onPress={() => go(`/build/${latest.header.id}`)}>{`Go on with ${buildName(latest)}`}</Action>
   );
 }
 
 function BenchActions() {
+  const mixable = tubeToMix();
   const latest = openBuilds.value[0];
   return (
     <>
-      <NextLinks />
+      {latest && chipsAreMain() && (
+        <LinkButton to={`/build/${latest.header.id}`}>Go on with {buildName(latest)}</LinkButton>
+      )}
+      {mixable && <LinkButton to={`/mix/${mixable.header.id}`}>{cupToMix(mixable)}</LinkButton>}
       <Beside>
-        {latest && <LinkButton to="/start">Start a tube</LinkButton>}
+        {(openBuilds.value.length > 0 || litOven()) && <LinkButton to="/start">Start a tube</LinkButton>}
         <LinkButton to="/timer">Timer</LinkButton>
         <ClocksTwin />
       </Beside>
-      {latest ? (
-        <Action onPress={() => go(`/build/${latest.header.id}`)}>{`Go on with ${buildName(latest)}`}</Action>
-      ) : (
-        <Action onPress={() => go('/start')}>Start a tube</Action>
-      )}
+      <MainAction />
     </>
   );
 }
@@ -54,6 +60,7 @@ export function BenchScreen() {
   const builds = openBuilds.value;
   const ovens = openOvenLoads.value;
   const timers = runningClocks.value.some((c) => c.of === undefined);
+  const oven = litOven();
   const nothing = builds.length === 0 && ovens.length === 0 && !timers;
   if (nothing && everBuilt.value === undefined) return <div class="screen" />;
   if (nothing && everBuilt.value === false) return <Welcome />;
@@ -69,6 +76,7 @@ export function BenchScreen() {
         ))}
         <TimerRows />
       </Rows>
+      {oven && !chipsAreMain() && <OvenChips load={oven} />}
       {nothing && <Empty>No tube is open and no clock runs. Tubes that are done are under Record.</Empty>}
     </Screen>
   );

@@ -29,7 +29,9 @@ function useTouchAnswers(clock: RunningClock | undefined): void {
   useEffect(() => {
     const touched = (event: MouseEvent) => {
       const due = inFront.current;
-      const onControl = event.target instanceof Element && event.target.closest('a, button');
+      // The faces of the others lie in reach too, and a blind touch on one of them means the clock that rings.
+      const onControl =
+        event.target instanceof Element && event.target.closest('a, button:not(.clock-small)');
       if (!due || onControl || event.clientY < innerHeight / 3) return;
       if (performance.now() - shownSince.current < settles) return;
       if (due.phase === 'over') answerClock(due);
