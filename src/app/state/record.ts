@@ -2,7 +2,7 @@ import { type Entry, type EntryDraft, entryVersion } from '#shared/record/entry.
 import type { PhotoRecord } from '#shared/record/photo.ts';
 import type { Header } from '#shared/record/read.ts';
 import { takeIn } from './journals.ts';
-import { zoneAt } from './now.ts';
+import { repaint, zoneAt } from './now.ts';
 import { theStore } from './shop.ts';
 import { writeThen } from './unsaved.ts';
 
@@ -32,7 +32,11 @@ export async function record(
 ): Promise<boolean> {
   const entries = (Array.isArray(drafts) ? drafts : [drafts as EntryDraft]).map(stampEntry);
   const headers = with_.headers ?? [];
-  return writeThen({ entries, headers, photos: with_.photos ?? [] }, () => takeIn(headers, entries));
+  return writeThen({ entries, headers, photos: with_.photos ?? [] }, () => {
+    // A clock must not show more left than it lasts because the screen's second is an old one.
+    repaint();
+    takeIn(headers, entries);
+  });
 }
 
 /** Takes a fact out. It stays in the time line, struck through. */
