@@ -32,7 +32,7 @@ export default defineConfig({
     },
   ],
   webServer: {
-    command: `node scripts/serve.mjs dist --port ${PORT} --quiet`,
+    command: `node scripts/serve.mjs ${process.env.TEST_DIST ?? 'dist'} --port ${PORT} --quiet`,
     url: `http://127.0.0.1:${PORT}/`,
     reuseExistingServer: false,
   },
