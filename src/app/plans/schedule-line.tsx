@@ -10,7 +10,7 @@ interface Props {
   /** Lowest limit among what is in the oven, K */
   limit?: number | undefined;
   /** What that limit is of. */
-  limitName?: string;
+  limitName?: string | undefined;
 }
 
 /** The cure as a builder would draw it: up, along, down, and the line it must stay under. */

@@ -1,0 +1,94 @@
+import { type Signal, signal } from '@preact/signals';
+import { presentStage } from '#app/build/position.ts';
+import { wetCups } from '#app/clocks/tape-deadline.ts';
+import {
+  type CureDraft,
+  cureDraft,
+  fillCure,
+  firstSchedule,
+  saysTheSame,
+  scheduleOf,
+} from '#app/plans/cure-draft.ts';
+import { show } from '#app/state/show.ts';
+import type { BuildState } from '#shared/record/build-state.ts';
+import type { CureSchedule } from '#shared/record/cure-schedule.ts';
+import type { OvenState } from '#shared/record/oven-state.ts';
+import { starterSchedules } from '#shared/reference/starter-schedules.ts';
+import { holdOf } from './oven-schedule.ts';
+
+/** An oven load being set up. */
+export interface LoadDraft {
+  builds: Signal<ReadonlySet<string>>;
+  /** Builds that go in without a sensor on them. */
+  unread: Signal<ReadonlySet<string>>;
+  schedule: Signal<string>;
+  cure: CureDraft;
+}
+
+export const isIn = ({ builds }: OvenState, { header, rounds }: BuildState): boolean =>
+  builds.some((b) => b.build === header.id && b.round === rounds);
+
+/** The oven load that a build of this round is in already, and not out of. */
+export const loadOf = (state: BuildState, loads: readonly OvenState[]): OvenState | undefined =>
+  loads.find((load) => load.outAt === undefined && isIn(load, state));
+
+/** Its route stands at the oven, or resin lies wet on its cloth. */
+export const wantsHeat = (state: BuildState): boolean =>
+  presentStage(state)?.stage === 'cure' || wetCups(state).length > 0;
+
+export interface ScheduleChoice {
+  value: string;
+  label: string;
+  schedule: CureSchedule;
+}
+
+/** What the chosen builds were planned with, each schedule once; where they have none, the starter schedules. */
+export function scheduleChoices(builds: readonly BuildState[]): ScheduleChoice[] {
+  const planned = new Map<string, ScheduleChoice>();
+  for (const { header } of builds) {
+    const { schedule } = header;
+    if (!schedule) continue;
+    const key = JSON.stringify(schedule);
+    const name = `${header.name} no. ${header.number}`;
+    const known = planned.get(key);
+    const hold = holdOf(schedule);
+    const says = `${show(hold.temperature, 'temperature')}, ${show(hold.lasts, 'duration')}`;
+    const of = known ? `${known.label.split(': ')[0]} and ${name}` : `Planned for ${name}`;
+    planned.set(key, { value: key, label: `${of}: ${says}`, schedule });
+  }
+  const starters = Object.entries(starterSchedules).map(([value, { name, schedule }]) => ({
+    value,
+    label: name,
+    schedule,
+  }));
+  return [...planned.values(), ...starters];
+}
+
+export function loadDraft(builds: readonly BuildState[], loads: readonly OvenState[]): LoadDraft {
+  const chosen = builds.filter((b) => wantsHeat(b) && !loadOf(b, loads));
+  const planned = scheduleChoices(chosen).find((c) => chosen.some((b) => b.header.schedule === c.schedule));
+  const [first] = Object.entries(starterSchedules).filter(([, s]) => s.schedule === firstSchedule);
+  return {
+    builds: signal(new Set(chosen.map((b) => b.header.id))),
+    unread: signal(new Set()),
+    schedule: signal(planned?.value ?? first?.[0] ?? ''),
+    cure: cureDraft(planned?.schedule ?? firstSchedule),
+  };
+}
+
+export function chooseSchedule(draft: LoadDraft, { value, schedule }: ScheduleChoice): void {
+  draft.schedule.value = value;
+  fillCure(draft.cure, schedule);
+}
+
+/** The schedule to freeze: as chosen while nobody retyped it, else as typed. */
+export function scheduleFrom(draft: LoadDraft, choices: readonly ScheduleChoice[]): CureSchedule | undefined {
+  const chosen = choices.find((c) => c.value === draft.schedule.value)?.schedule;
+  return chosen && saysTheSame(draft.cure, chosen) ? chosen : scheduleOf(draft.cure);
+}
+
+export function toggled(set: ReadonlySet<string>, id: string): ReadonlySet<string> {
+  const next = new Set(set);
+  if (!next.delete(id)) next.add(id);
+  return next;
+}

@@ -1,0 +1,145 @@
+import { signal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import { Action, LinkButton } from '#app/parts/action.tsx';
+import { QuantityField, SelectField } from '#app/parts/field.tsx';
+import { allGood } from '#app/parts/quantity-input.ts';
+import { Empty } from '#app/parts/rows.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { cureFieldsOf } from '#app/plans/cure-draft.ts';
+import { ScheduleLine } from '#app/plans/schedule-line.tsx';
+import { goInstead } from '#app/router.ts';
+import { openBuilds, openOvenLoads } from '#app/state/journals.ts';
+import { zoneAt } from '#app/state/now.ts';
+import { nextOvenLoadNumber } from '#app/state/numbers.ts';
+import { record } from '#app/state/record.ts';
+import { theStore } from '#app/state/shop.ts';
+import type { BuildState } from '#shared/record/build-state.ts';
+import type { CureSchedule } from '#shared/record/cure-schedule.ts';
+import { lightDrafts } from './light.ts';
+import { LimitCheck, OvenCautions } from './limit-check.tsx';
+import {
+  chooseSchedule,
+  type LoadDraft,
+  loadDraft,
+  loadOf,
+  scheduleChoices,
+  scheduleFrom,
+} from './load-draft.ts';
+import { limitsOf } from './oven-limits.ts';
+import { SensorRows, TubeRows } from './tube-rows.tsx';
+
+/** What is set up here stays while the builder looks something up elsewhere. */
+const kept = signal<LoadDraft | undefined>(undefined);
+
+function useDraft(): LoadDraft {
+  return useMemo(() => {
+    kept.value ??= loadDraft(openBuilds.value, openOvenLoads.value);
+    return kept.value;
+  }, []);
+}
+
+function useNumber() {
+  const number = useMemo(() => signal<number | undefined>(undefined), []);
+  useEffect(() => {
+    nextOvenLoadNumber().then((next) => {
+      number.value = next;
+    });
+  }, [number]);
+  return number.value;
+}
+
+async function light(builds: readonly BuildState[], draft: LoadDraft, schedule: CureSchedule): Promise<void> {
+  const store = theStore();
+  const at = Date.now();
+  const { header, drafts } = lightDrafts({
+    builds,
+    unread: draft.unread.value,
+    schedule,
+    number: await nextOvenLoadNumber(),
+    at,
+    zone: zoneAt(at),
+    device: store.device,
+    newId: () => store.newId(),
+  });
+  if (!(await record(drafts, { headers: [header] }))) return;
+  kept.value = undefined;
+  goInstead(`/oven/${header.id}`);
+}
+
+function ScheduleFields({ draft, builds }: { draft: LoadDraft; builds: readonly BuildState[] }) {
+  const choices = scheduleChoices(builds);
+  const planned = new Set(builds.map((b) => JSON.stringify(b.header.schedule)));
+  const { holdAt, holdFor, rampRate } = draft.cure;
+  return (
+    <>
+      <SelectField
+        label="Schedule"
+        value={draft.schedule.value}
+        options={choices}
+        hint={planned.size > 1 ? 'These tubes were planned differently: choose one for all.' : undefined}
+        onChange={(value) => {
+          const choice = choices.find((c) => c.value === value);
+          if (choice) chooseSchedule(draft, choice);
+        }}
+      />
+      <div class="field-pair">
+        <QuantityField label="Hold at" input={holdAt} />
+        <QuantityField label="Hold for" input={holdFor} hint="3 h, 90 min" />
+      </div>
+      <QuantityField label="Ramp" input={rampRate} />
+    </>
+  );
+}
+
+/** What goes into the oven, how hot, for how long, and who watches it? */
+export function OvenNewScreen() {
+  const draft = useDraft();
+  const number = useNumber();
+  const builds = openBuilds.value;
+  const chosen = builds.filter((b) => draft.builds.value.has(b.header.id) && !loadOf(b, openOvenLoads.value));
+  const schedule = scheduleFrom(draft, scheduleChoices(chosen));
+  const limits = limitsOf(chosen.map((b) => b.header));
+  const press = async () => {
+    if (!allGood(cureFieldsOf(draft.cure)) || !schedule) {
+      document.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+      return;
+    }
+    await light(chosen, draft, schedule);
+  };
+  return (
+    <Screen
+      kicker={number === undefined ? 'Oven load' : `Oven load ${number}`}
+      title="Set up an oven load"
+      back={{ to: '/', label: 'Bench' }}
+      actions={
+        <Action onPress={press} not={chosen.length === 0 ? 'An oven load needs a tube' : undefined}>
+          Oven is lit
+        </Action>
+      }
+    >
+      {builds.length === 0 ? (
+        <>
+          <Empty>An oven load needs a tube: start one, lay it up, then light the oven.</Empty>
+          <LinkButton to="/start">Start a tube</LinkButton>
+        </>
+      ) : (
+        <TubeRows draft={draft} builds={builds} />
+      )}
+      {chosen.length > 0 && (
+        <>
+          <ScheduleFields draft={draft} builds={chosen} />
+          {schedule && (
+            <ScheduleLine
+              schedule={schedule}
+              limit={limits[0]?.highest}
+              limitName={limits[0] && `${limits[0].name} limit`}
+            />
+          )}
+          {schedule && <LimitCheck schedule={schedule} limits={limits} />}
+          <SensorRows draft={draft} builds={chosen} />
+          <OvenCautions limits={limits} />
+        </>
+      )}
+    </Screen>
+  );
+}

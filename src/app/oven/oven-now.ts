@@ -1,0 +1,85 @@
+import type { OvenState } from '#shared/record/oven-state.ts';
+import type { OvenResults } from './oven-results.ts';
+import { coolsTo, warmsAt } from './oven-schedule.ts';
+import { litOf } from './oven-series.ts';
+
+export type Phase = 'warming' | 'holding' | 'held' | 'cooling' | 'off' | 'out';
+
+/** An oven load at a time of day. */
+export interface OvenNow {
+  phase: Phase;
+  /** What it is warming to, holding at or cooling to, K */
+  at: number;
+  /** Lit and not off. */
+  burning: boolean;
+  /** s of the hold, with the time since the last reading while that is fresh */
+  held: number;
+  holdLeft: number;
+  /** When the oven may go off, or went off, ms */
+  offAt: number;
+  /** When the next reading is due, ms; only while it burns */
+  dueAt?: number;
+  /** Since when nobody read it, ms; only when that is too long */
+  unreadSince?: number;
+}
+
+/** While warming, readings are due at least this often, s (10 to 15 min: common practice, no source). */
+const dueWhileWarming = 900;
+/** Below this a thermometer's last figure decides, K and s */
+const hair = 1e-6;
+
+function phaseOf(state: OvenState, results: OvenResults, holdLeft: number, last: number | undefined): Phase {
+  const { schedule } = state.header;
+  if (state.outAt !== undefined) return 'out';
+  if (state.offAt !== undefined) {
+    const to = coolsTo(schedule);
+    return to !== undefined && last !== undefined && last > to + hair ? 'cooling' : 'off';
+  }
+  if (last === undefined) return results.hold.begins > 0 ? 'warming' : 'holding';
+  const inBand = last >= schedule.holdLow - hair;
+  if (inBand) return holdLeft > hair ? 'holding' : 'held';
+  return holdLeft > hair ? 'warming' : 'cooling';
+}
+
+function dueOf(state: OvenState, phase: Phase): number {
+  const { readEvery } = state.header.schedule;
+  const every = phase === 'warming' ? Math.min(readEvery, dueWhileWarming) : readEvery;
+  const last = state.readings.reduce((most, r) => Math.max(most, r.at.at(-1)?.at ?? 0), litOf(state));
+  return last + every * 1000;
+}
+
+/** s from now until the hold is done, if it goes on as it should. */
+function toGo({ header }: OvenState, holdLeft: number, last: number): number {
+  const rate = warmsAt(header.schedule);
+  if (rate === undefined || last >= header.schedule.holdLow - hair) return holdLeft;
+  return (header.schedule.holdLow - last) / rate + holdLeft;
+}
+
+export function ovenNow(state: OvenState, results: OvenResults, now: number): OvenNow {
+  const { series, hold, longest } = results;
+  const { schedule } = state.header;
+  const burning = state.litAt !== undefined && state.offAt === undefined && state.outAt === undefined;
+  const newest = series.coldest.at(-1);
+  const until = Math.min(now, state.offAt ?? now);
+  const since = (until - series.from) / 1000 - (newest?.time ?? 0);
+  const inBand = newest !== undefined && newest.temperature >= schedule.holdLow - hair;
+  // A sensor that nobody reads any more holds the count back, or the others would speak for it.
+  const silent = results.unread.some((gap) => gap.to >= (newest?.time ?? 0));
+  const fresh = inBand && !silent && since > 0 && since <= longest;
+  const held = results.held + (fresh ? since : 0);
+  const holdLeft = Math.max(0, hold.lasts - held);
+  const phase = phaseOf(state, results, holdLeft, newest?.temperature);
+  const bySchedule = Math.max(series.from + hold.ends * 1000, now + holdLeft * 1000);
+  const byReadings = newest && now + toGo(state, holdLeft, newest.temperature) * 1000;
+  const tooLong = burning && since > longest;
+  return {
+    phase,
+    at: phase === 'cooling' || phase === 'off' ? (coolsTo(schedule) ?? schedule.start) : hold.temperature,
+    burning,
+    held,
+    holdLeft,
+    offAt: state.offAt ?? byReadings ?? bySchedule,
+    ...(burning && { dueAt: dueOf(state, phase) }),
+    ...(tooLong && { unreadSince: series.from + (newest?.time ?? 0) * 1000 }),
+  };
+}

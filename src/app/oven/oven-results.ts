@@ -1,0 +1,139 @@
+import { cureTimeUsed, holdTime, peak, type Reading, steepest, timeAbove } from '#calc';
+import type { OvenLimit } from '#shared/record/oven-load.ts';
+import type { OvenState } from '#shared/record/oven-state.ts';
+import type { ResinSystem } from '#shared/record/resin-system.ts';
+import { type Hold, holdOf } from './oven-schedule.ts';
+import {
+  extremeOf,
+  type Gap,
+  gapsOf,
+  type OvenSeries,
+  ovenSeries,
+  readRuns,
+  type Series,
+} from './oven-series.ts';
+
+/** Counted on where a data sheet gives one cure time only, J/mol (common practice, no source). */
+export const assumedEnergy = 55_000;
+/** A stretch without a reading for this many times the due interval is unread. */
+const unreadAfter = 2;
+
+export interface OverLimit {
+  limit: OvenLimit;
+  /** Judged by the air, since no part sensor was read. */
+  byAir: boolean;
+  highest: Reading;
+  /** s above it, straight between readings */
+  lasts: number;
+  /** First and last reading over it, s */
+  first: number;
+  last: number;
+  /** The newest reading is over it still. */
+  isNow: boolean;
+}
+
+export type Cure =
+  /** `assumed`: the sheet gives one time only, so how heat speeds it up is taken to be usual. */
+  | { known: true; share: number; resin: string; assumed: boolean }
+  | { known: false; why: 'noCurePoints' | 'curePointsDisagree' | 'noTube' };
+
+export interface OvenResults {
+  series: OvenSeries;
+  hold: Hold;
+  /** s at or above the foot of the band, by the coldest, without unread stretches */
+  held: number;
+  /** s above the head of the band, by the hottest */
+  aboveHead: number;
+  /** s; longer than this without a reading is unread */
+  longest: number;
+  unread: Gap[];
+  cure: Cure;
+  /** Steepest rise between two readings of one sensor, K/s */
+  steepest: number;
+  highestPart?: Reading;
+  highestAir?: Reading;
+  over: OverLimit[];
+}
+
+const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
+
+function cureOf(resins: readonly ResinSystem[], runs: readonly Reading[][]): Cure {
+  let slowest: Cure = { known: false, why: 'noTube' };
+  for (const { name, curePoints } of resins) {
+    if (curePoints.length === 0) return { known: false, why: 'noCurePoints' };
+    const assumed = curePoints.length === 1;
+    const activationEnergy = assumed ? assumedEnergy : undefined;
+    try {
+      const share = sum(runs.map((readings) => cureTimeUsed({ readings, curePoints, activationEnergy })));
+      if (!slowest.known || share < slowest.share) slowest = { known: true, share, resin: name, assumed };
+    } catch (error) {
+      // Times on a data sheet that no one energy fits: hotter that takes longer, or one temperature twice.
+      if (error instanceof RangeError) return { known: false, why: 'curePointsDisagree' };
+      throw error;
+    }
+  }
+  return slowest;
+}
+
+function overOf(limit: OvenLimit, readings: readonly Reading[], byAir: boolean): OverLimit[] {
+  if (readings.length === 0) return [];
+  const highest = peak({ readings });
+  if (highest.temperature <= limit.highest) return [];
+  const above = readings.filter((r) => r.temperature > limit.highest);
+  return [
+    {
+      limit,
+      byAir,
+      highest,
+      lasts: timeAbove({ readings, limit: limit.highest }),
+      first: above[0]?.time ?? highest.time,
+      last: above.at(-1)?.time ?? highest.time,
+      isNow: (readings.at(-1)?.temperature ?? 0) > limit.highest,
+    },
+  ];
+}
+
+function highestOf(series: readonly Series[]): Reading | undefined {
+  const peaks = series.filter((s) => s.readings.length > 0).map(peak);
+  return peaks.reduce<Reading | undefined>(
+    (most, next) => (most && most.temperature >= next.temperature ? most : next),
+    undefined,
+  );
+}
+
+function overLimits(limits: readonly OvenLimit[], series: OvenSeries): OverLimit[] {
+  const air = extremeOf(series.air, 'hottest');
+  const elements = extremeOf(series.elements, 'hottest');
+  return limits.flatMap((limit) => {
+    if (limit.sees === 'air') return overOf(limit, air, false);
+    if (limit.sees === 'element') return overOf(limit, elements, false);
+    return overOf(limit, series.hottest, series.by === 'air');
+  });
+}
+
+/** What the readings say, and nothing that depends on the time of day. */
+export function ovenResults(state: OvenState, resins: readonly ResinSystem[]): OvenResults {
+  const { schedule, limits } = state.header;
+  const series = ovenSeries(state);
+  const longest = unreadAfter * schedule.readEvery;
+  const lastRead = series.coldest.at(-1)?.time ?? 0;
+  const off = state.offAt === undefined ? lastRead : (state.offAt - series.from) / 1000;
+  const unread = gapsOf(series.judged, longest, off);
+  const runs = readRuns(series.coldest, unread);
+  const highestPart = highestOf(series.parts);
+  const highestAir = highestOf(series.air);
+  const { holdLow, holdHigh } = schedule;
+  return {
+    series,
+    hold: holdOf(schedule),
+    held: sum(runs.map((readings) => holdTime({ readings, low: holdLow }))),
+    aboveHead: holdHigh === undefined ? 0 : timeAbove({ readings: series.hottest, limit: holdHigh }),
+    longest,
+    unread,
+    cure: cureOf(resins, runs),
+    steepest: series.judged.reduce((most, s) => Math.max(most, steepest(s).up), 0),
+    ...(highestPart && { highestPart }),
+    ...(highestAir && { highestAir }),
+    over: overLimits(limits, series),
+  };
+}

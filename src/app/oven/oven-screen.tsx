@@ -1,0 +1,143 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import { buildName } from '#app/clocks/clock-list.ts';
+import { Absent } from '#app/parts/absent.tsx';
+import { Action, Beside, Secondary } from '#app/parts/action.tsx';
+import { Figures } from '#app/parts/figure.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { go, type Params } from '#app/router.ts';
+import { buildState, loadJournals, ovenState } from '#app/state/journals.ts';
+import { now } from '#app/state/now.ts';
+import type { OvenState } from '#shared/record/oven-state.ts';
+import { formatClockTime, formatDuration } from '#shared/units/time.ts';
+import { CureChart } from './cure-chart.tsx';
+import { doneLines } from './done-three.ts';
+import { outOfOven, ovenOff, undoOff, undoOut } from './oven-acts.ts';
+import { type OvenNow, ovenNow } from './oven-now.ts';
+import { type OvenResults, ovenResults } from './oven-results.ts';
+import { CureRule, Details, DoneThree, GelRows, type Inside, OverLimits, Unread } from './oven-sections.tsx';
+import { ovenKicker, ovenTitle, rateFigure } from './oven-words.ts';
+import { ReadingsList } from './readings-list.tsx';
+import { TemperatureChips } from './temperature-chips.tsx';
+import './oven.css';
+
+function insideOf(state: OvenState): Inside[] {
+  return state.builds.flatMap(({ build, round }) => {
+    const found = buildState(build);
+    return found ? [{ state: found, round }] : [];
+  });
+}
+
+function OvenActions({ state, at, inside }: { state: OvenState; at: OvenNow; inside: readonly Inside[] }) {
+  const isLogging = useSignal(false);
+  if (at.phase === 'out') {
+    const first = inside[0]?.state;
+    return (
+      <>
+        <Secondary onPress={() => undoOut(state)}>Not out yet: take that back</Secondary>
+        <Action onPress={() => go(first ? `/build/${first.header.id}` : '/')}>
+          {first ? `Go on with ${buildName(first)}` : 'To the bench'}
+        </Action>
+      </>
+    );
+  }
+  const toggle = () => {
+    isLogging.value = !isLogging.value;
+  };
+  if (!at.burning && !isLogging.value) {
+    return (
+      <>
+        <Beside>
+          <Secondary onPress={() => undoOff(state)}>Still on: take ‘off’ back</Secondary>
+          <Secondary onPress={toggle}>Log a temperature</Secondary>
+        </Beside>
+        <Action onPress={() => outOfOven(state)}>Out of the oven</Action>
+      </>
+    );
+  }
+  return (
+    <>
+      {at.phase === 'held' && <Secondary onPress={() => ovenOff(state)}>Oven is off</Secondary>}
+      {!at.burning && <Secondary onPress={toggle}>No more readings</Secondary>}
+      <TemperatureChips load={state} />
+    </>
+  );
+}
+
+function OvenFigures({ results, at }: { results: OvenResults; at: OvenNow }) {
+  const isOff = !at.burning;
+  return (
+    <div class="oven-figures">
+      <Figures
+        items={[
+          isOff
+            ? { value: formatDuration(at.held), label: 'held' }
+            : { value: formatDuration(at.holdLeft), label: 'of hold left' },
+          { value: formatClockTime(at.offAt), label: isOff ? 'oven went off' : 'oven off' },
+          { value: rateFigure(results.steepest), label: 'steepest read' },
+        ]}
+      />
+    </div>
+  );
+}
+
+function dueLine({ dueAt }: OvenNow): string | undefined {
+  if (dueAt === undefined) return undefined;
+  const late = (now.value - dueAt) / 1000;
+  return late < 60
+    ? `Next reading due ${formatClockTime(dueAt)}`
+    : `Reading was due ${formatClockTime(dueAt)}, ${formatDuration(late)} ago`;
+}
+
+function OvenLoadView({ state }: { state: OvenState }) {
+  const inside = insideOf(state);
+  const resins = inside.map((i) => i.state.header.resin);
+  const results = useMemo(() => ovenResults(state, resins), [state, resins.length]);
+  const at = ovenNow(state, results, now.value);
+  const minute = Math.floor(now.value / 60_000);
+  const until = ((state.outAt ?? minute * 60_000) - results.series.from) / 1000;
+  const chart = useMemo(
+    () => <CureChart header={state.header} series={results.series} until={until} />,
+    [results, until],
+  );
+  const { over } = results;
+  const { from } = results.series;
+  const due = dueLine(at);
+  return (
+    <Screen
+      kicker={ovenKicker(state, now.value)}
+      title={ovenTitle(at)}
+      back={{ to: '/', label: 'Bench' }}
+      actions={<OvenActions state={state} at={at} inside={inside} />}
+    >
+      <OverLimits over={over.filter((o) => o.isNow)} from={from} />
+      {chart}
+      <CureRule cure={results.cure} />
+      <OvenFigures results={results} at={at} />
+      {due && <p class="oven-due">{due}</p>}
+      <OverLimits over={over.filter((o) => !o.isNow)} from={from} />
+      <Unread results={results} at={at} />
+      <GelRows load={state} inside={inside} />
+      {at.burning && at.phase !== 'held' && <Secondary onPress={() => ovenOff(state)}>Oven is off</Secondary>}
+      <DoneThree lines={doneLines(results, at, inside)} inside={inside} />
+      <Details state={state} results={results} at={at} />
+      <ReadingsList state={state} />
+    </Screen>
+  );
+}
+
+/** What is the oven doing, and what does it read now? */
+export function OvenScreen({ params }: { params: Params }) {
+  const id = params.id ?? '';
+  const looked = useSignal(false);
+  useEffect(() => {
+    loadJournals([id])
+      .then(() => loadJournals(ovenState(id)?.builds.map((b) => b.build) ?? []))
+      .finally(() => {
+        looked.value = true;
+      });
+  }, [id]);
+  const state = ovenState(id);
+  if (state) return <OvenLoadView state={state} />;
+  return looked.value ? <Absent what="oven load" /> : <div class="screen" />;
+}

@@ -1,0 +1,166 @@
+import { buildName } from '#app/clocks/clock-list.ts';
+import { LinkButton, Secondary } from '#app/parts/action.tsx';
+import { Lines } from '#app/parts/figure.tsx';
+import { Rule } from '#app/parts/rule.tsx';
+import { Caution, Warning } from '#app/parts/warning.tsx';
+import { show } from '#app/state/show.ts';
+import type { BuildState } from '#shared/record/build-state.ts';
+import type { OvenState } from '#shared/record/oven-state.ts';
+import { formatClockTime, formatDuration } from '#shared/units/time.ts';
+import type { DoneLine } from './done-three.ts';
+import { gelledAt, gelSeen } from './oven-acts.ts';
+import type { OvenNow } from './oven-now.ts';
+import type { OvenResults, OverLimit } from './oven-results.ts';
+import { assumedEnergy } from './oven-results.ts';
+import { litOf } from './oven-series.ts';
+import { noCureSentence, overSentence, sinceLit } from './oven-words.ts';
+
+export interface Inside {
+  state: BuildState;
+  round: number;
+}
+
+/** How far the data sheet's cure time is used. Never a degree of cure. */
+export function CureRule({ cure }: Pick<OvenResults, 'cure'>) {
+  if (!cure.known) return <p class="quiet">{noCureSentence(cure.why)}</p>;
+  const percent = 100 * cure.share;
+  return (
+    <section>
+      <h2>Cure time used, by the data sheet</h2>
+      <Rule
+        label={`Cure time used, by the data sheet: ${Math.floor(percent + 1e-9)} %`}
+        from={0}
+        to={Math.max(100, Math.ceil(percent / 20) * 20)}
+        value={percent}
+        target={percent > 100 ? 100 : undefined}
+        unit="%"
+      />
+      {cure.assumed && (
+        <p class="quiet small">
+          The sheet gives one cure time only: how heat shortens it is taken as usual for epoxy,{' '}
+          {show(assumedEnergy, 'activationEnergy')}.
+        </p>
+      )}
+    </section>
+  );
+}
+
+export function OverLimits({ over, from }: { over: readonly OverLimit[]; from: number }) {
+  return over.map((o) => (
+    <Warning
+      key={`${o.limit.name} ${o.limit.sees}`}
+      kind={o.isNow ? 'stop' : 'amber'}
+      title={o.isNow ? `Over what the ${o.limit.name} bears` : `Was over what the ${o.limit.name} bears`}
+      announce={o.isNow}
+    >
+      <p>{overSentence(o, from)}</p>
+      {o.byAir && <p>By the air: no part sensor was read.</p>}
+      {o.isNow && <p>Turn the oven down now, and read again in 5 minutes.</p>}
+    </Warning>
+  ));
+}
+
+export function Unread({ results, at }: { results: OvenResults; at: OvenNow }) {
+  const { unread, series } = results;
+  const total = unread.reduce((sum, g) => sum + g.to - g.from, 0);
+  const last = unread.at(-1);
+  return (
+    <>
+      {at.unreadSince !== undefined && (
+        <Warning kind="amber" title={`Unread since ${formatClockTime(at.unreadSince)}`}>
+          Nobody knows what it was since then, so it does not count as hold. Read it now.
+        </Warning>
+      )}
+      {last && (
+        <Warning kind="amber" title={`${formatDuration(total)} unread`}>
+          No reading of {last.channel.name} from {sinceLit(series.from, last.from)} to{' '}
+          {sinceLit(series.from, last.to)}
+          {unread.length > 1 ? `, and ${unread.length - 1} more such stretches` : ''}. Counted neither as hold
+          nor as cure time.
+        </Warning>
+      )}
+    </>
+  );
+}
+
+/** Turning may stop when resin no longer runs. */
+export function GelRows({ load, inside }: { load: OvenState; inside: readonly Inside[] }) {
+  const open = load.outAt === undefined;
+  return inside.map(({ state, round }) => {
+    const at = gelledAt(state, Math.min(litOf(load), state.header.startedAt));
+    const name = inside.length > 1 ? ` on ${buildName(state)}` : '';
+    if (at !== undefined) {
+      return (
+        <p key={state.header.id} class="oven-seen">
+          ✓ Gel seen{name} {formatClockTime(at)}: turning may stop
+        </p>
+      );
+    }
+    if (!open) return null;
+    return (
+      <div key={state.header.id} class="oven-gel">
+        <Secondary onPress={() => gelSeen(state, round)}>Gel seen{name}: turning may stop</Secondary>
+      </div>
+    );
+  });
+}
+
+/** Done needs three. What is missing is said; nothing is blocked. */
+export function DoneThree({ lines, inside }: { lines: readonly DoneLine[]; inside: readonly Inside[] }) {
+  const missing = lines.filter((l) => !l.met).length;
+  return (
+    <section>
+      <h2>{missing === 0 ? 'Done: all three are met' : `Done needs three, ${missing} still missing`}</h2>
+      <ul class="oven-rows">
+        {lines.map((l) => (
+          <li key={l.what} class="done-line">
+            <svg width="28" height="28" viewBox="0 0 34 34" role="img" aria-label={l.met ? 'met' : 'missing'}>
+              <rect class={l.met ? 'done-box done-met' : 'done-box'} x="1.5" y="1.5" width="31" height="31" />
+              {l.met && <path class="check-mark" d="M9 17.5 15 23.5 26 11" />}
+            </svg>
+            <span>
+              {l.what}: <strong>{l.says}</strong>
+            </span>
+          </li>
+        ))}
+      </ul>
+      {inside.map(({ state }) => (
+        <LinkButton key={state.header.id} to={`/build/${state.header.id}`}>
+          To {buildName(state)}
+        </LinkButton>
+      ))}
+    </section>
+  );
+}
+
+export function Details({ state, results, at }: { state: OvenState; results: OvenResults; at: OvenNow }) {
+  const { holdLow, holdHigh } = state.header.schedule;
+  const { series, highestPart, highestAir, aboveHead } = results;
+  const peak = (r: OvenResults['highestAir']) =>
+    r ? [show(r.temperature, 'temperature'), sinceLit(series.from, r.time)] : ['–', ''];
+  const by = series.by === 'part' ? 'coldest part' : 'air';
+  return (
+    <>
+      <Lines
+        rows={[
+          ['Highest read on a part', ...peak(highestPart)],
+          ['Highest read of the air', ...peak(highestAir)],
+          [`${show(holdLow, 'temperature')} or more, ${by}`, formatDuration(at.held), ''],
+          ...(holdHigh === undefined
+            ? []
+            : [[`Over ${show(holdHigh, 'temperature')}, hottest`, formatDuration(aboveHead), '']]),
+          ...state.header.limits.map((l) => [
+            `Limit of the ${l.name}`,
+            show(l.highest, 'temperature'),
+            l.sees,
+          ]),
+        ]}
+      />
+      {series.by === 'air' && (
+        <Caution>
+          No part sensor was read: the hold is judged by the air, and the part follows it by 5 to 40 minutes.
+        </Caution>
+      )}
+    </>
+  );
+}

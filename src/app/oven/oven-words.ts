@@ -1,0 +1,62 @@
+import { show } from '#app/state/show.ts';
+import type { OvenState } from '#shared/record/oven-state.ts';
+import { formatClockTime, formatDuration } from '#shared/units/time.ts';
+import type { OvenNow } from './oven-now.ts';
+import type { Cure, OverLimit } from './oven-results.ts';
+import { litOf } from './oven-series.ts';
+
+/** What the oven is doing: the title of its screen. */
+export function ovenTitle({ phase, at }: OvenNow): string {
+  const degrees = show(at, 'temperature', 0);
+  switch (phase) {
+    case 'warming':
+      return `Warming to ${degrees}`;
+    case 'holding':
+      return `Holding at ${degrees}`;
+    case 'held':
+      return `Held at ${degrees}, hold done`;
+    case 'cooling':
+      return `Cooling to ${degrees}`;
+    case 'off':
+      return 'Off';
+    case 'out':
+      return 'Out of the oven';
+  }
+}
+
+/** 'Oven load 12 · 2 tubes · 1 h 52 in' */
+export function ovenKicker(state: OvenState, now: number): string {
+  const tubes = new Set(state.builds.map((b) => b.build)).size;
+  const of = `Oven load ${state.header.number} · ${tubes} ${tubes === 1 ? 'tube' : 'tubes'}`;
+  if (state.outAt !== undefined) return `${of} · out at ${formatClockTime(state.outAt)}`;
+  if (state.offAt !== undefined) return `${of} · off since ${formatClockTime(state.offAt)}`;
+  return `${of} · ${formatDuration(Math.max(0, now - litOf(state)) / 1000)} in`;
+}
+
+/** '2.1°/min': degrees of the builder's own unit */
+export function rateFigure(kelvinPerSecond: number): string {
+  return show(kelvinPerSecond, 'rampRate', 1).replace(/\s°[CF]/, '°');
+}
+
+export const sinceLit = (from: number, seconds: number): string => formatClockTime(from + seconds * 1000);
+
+/** '6 °C over for 12 min, 10:40 AM to 10:55 AM' */
+export function overSentence({ limit, highest, lasts, first, last, isNow }: OverLimit, from: number): string {
+  const by = show(highest.temperature - limit.highest, 'temperatureDifference');
+  const time = lasts > 0 ? ` for ${formatDuration(lasts)}` : '';
+  const [begin, end] = [sinceLit(from, first), sinceLit(from, last)];
+  const when = isNow ? `since ${begin}, and still is` : begin === end ? `at ${begin}` : `${begin} to ${end}`;
+  return `Good to ${show(limit.highest, 'temperature')}, ${by} over${time}: ${when}. Highest read ${show(highest.temperature, 'temperature')} at ${sinceLit(from, highest.time)}.`;
+}
+
+/** Why there is no cure time used. */
+export function noCureSentence(why: Extract<Cure, { known: false }>['why']): string {
+  switch (why) {
+    case 'noCurePoints':
+      return 'The resin’s data sheet entry gives no cure time, so none can be counted as used.';
+    case 'curePointsDisagree':
+      return 'The cure times of the resin contradict each other: hotter must take less time. Correct them on the shelf for the next tube.';
+    case 'noTube':
+      return 'The tube of this oven load is not on this phone, so its cure time cannot be counted.';
+  }
+}
