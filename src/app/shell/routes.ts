@@ -57,4 +57,6 @@ export const routes: readonly Route[] = [
     pattern: '/record/fix/:subject/:root',
     load: () => import('#app/record/fix-screen.tsx').then((m) => m.FixScreen),
   },
+  { pattern: '/oven/new', load: () => import('#app/oven/oven-new-screen.tsx').then((m) => m.OvenNewScreen) },
+  { pattern: '/oven/:id', load: () => import('#app/oven/oven-screen.tsx').then((m) => m.OvenScreen) },
 ];
