@@ -48,7 +48,7 @@ export function StagesSheet({ state, shown, onJudge, onClose }: Props) {
         <>
           {repeats && <Secondary onPress={again}>Another round: mix to cure again</Secondary>}
           <Beside>
-            <Secondary onPress={onJudge}>Judge, end it here</Secondary>
+            <Secondary onPress={onJudge}>End it here</Secondary>
             <LinkButton to={`/record/build/${id}`}>Time line</LinkButton>
             <Secondary onPress={onClose}>Close</Secondary>
           </Beside>
