@@ -111,6 +111,10 @@ test('a clock is right after a reload, and after the app was closed for a day', 
   await later(page, 6);
   await page.reload();
   await expect(strip(page)).toContainText(/1[34]:\d\d left/);
+  const silent = page.getByText('Touch the screen once, so that it may sound.');
+  await expect(silent).toBeVisible();
+  await heading(page).tap();
+  await expect(silent).toBeHidden();
   await page.clock.setSystemTime(minutes(40 + 360));
   await page.reload();
   await expect(strip(page)).toContainText(/Cup 2 ended 6\sh ago/);

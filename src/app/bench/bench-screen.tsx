@@ -35,12 +35,8 @@ function MainAction() {
 
 function BenchActions() {
   const mixable = tubeToMix();
-  const latest = openBuilds.value[0];
   return (
     <>
-      {latest && chipsAreMain() && (
-        <LinkButton to={`/build/${latest.header.id}`}>Go on with {buildName(latest)}</LinkButton>
-      )}
       {mixable && <LinkButton to={`/mix/${mixable.header.id}`}>{cupToMix(mixable)}</LinkButton>}
       <Beside>
         {(openBuilds.value.length > 0 || litOven()) && <LinkButton to="/start">Start a tube</LinkButton>}

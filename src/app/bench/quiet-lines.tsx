@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { BackupReminder } from '#app/data/backup-reminder.tsx';
 import { busyReasons } from '#app/platform/busy-lock.ts';
 import { install, installOffer } from '#app/platform/install.ts';
 import { applyUpdate, updateWaiting } from '#app/platform/update.ts';
@@ -45,6 +46,7 @@ function InstallLine() {
 export function QuietLines() {
   return (
     <>
+      <BackupReminder />
       <UpdateLine />
       <InstallLine />
     </>
