@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import { benchSubject } from '#shared/record/entry.ts';
 import { startAlarms } from './clocks/alarms.ts';
+import { askOnceThereIsABuild } from './data/keep.ts';
 import { loadLastMade } from './making/last-made.ts';
 import { listenForMainKey } from './parts/main-key.ts';
 import { keepInstallOffer } from './platform/install.ts';
@@ -9,8 +10,9 @@ import { App, loadAllScreens } from './shell/app.tsx';
 import { loadDocuments } from './state/documents.ts';
 import { loadJournals } from './state/journals.ts';
 import { startTicking } from './state/now.ts';
+import { followOthers } from './state/others.ts';
 import { followTheme, loadSettings } from './state/settings.ts';
-import { openShop } from './state/shop.ts';
+import { demoChosen, openShop } from './state/shop.ts';
 import { putStarterShelf } from './state/starter.ts';
 import './styles/base.css';
 
@@ -26,6 +28,8 @@ async function start(): Promise<void> {
     const [open] = await Promise.all([store.openSubjects(), loadSettings(), loadDocuments(), loadLastMade()]);
     await loadJournals([benchSubject, ...open]);
     await putStarterShelf();
+    followOthers(store);
+    if (!demoChosen()) askOnceThereIsABuild();
   }
   followTheme();
   startTicking();

@@ -59,4 +59,11 @@ export const routes: readonly Route[] = [
   },
   { pattern: '/oven/new', load: () => import('#app/oven/oven-new-screen.tsx').then((m) => m.OvenNewScreen) },
   { pattern: '/oven/:id', load: () => import('#app/oven/oven-screen.tsx').then((m) => m.OvenScreen) },
+  { pattern: '/data', load: () => import('#app/data/data-screen.tsx').then((m) => m.DataScreen) },
+  {
+    pattern: '/data/restore',
+    load: () => import('#app/data/restore-screen.tsx').then((m) => m.RestoreScreen),
+  },
+  { pattern: '/data/tables', load: () => import('#app/data/tables-screen.tsx').then((m) => m.TablesScreen) },
+  { pattern: '/data/erase', load: () => import('#app/data/erase-screen.tsx').then((m) => m.EraseScreen) },
 ];

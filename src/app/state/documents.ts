@@ -48,6 +48,12 @@ export function findDoc<T extends DocType>(type: T, doc: string | undefined): Do
   };
 }
 
+/** A document of whatever kind, for a list of mixed ones. */
+export function anyDoc(doc: string): Doc<DocType> | undefined {
+  const type = all.value.get(doc)?.at(-1)?.type;
+  return type && findDoc(type, doc);
+}
+
 /** What is on the shelf of a kind, by name, without what was taken off it. */
 export function docsOf<T extends DocType>(type: T): Doc<T>[] {
   return [...all.value.keys()]
@@ -58,8 +64,11 @@ export function docsOf<T extends DocType>(type: T): Doc<T>[] {
 
 export async function loadDocuments(): Promise<void> {
   const store = theStore();
+  const before = known.peek();
   const lists = await Promise.all(docTypes.map((type) => store.heads(type) as Promise<Revision[]>));
-  known.value = lists.flat();
+  // What was saved while the disk was read must not vanish from the screen.
+  const saved = known.peek().filter((r) => !before.includes(r) && !lists.flat().some((l) => l.id === r.id));
+  known.value = [...lists.flat(), ...saved];
 }
 
 /** A new revision made from every present head; returns the document's id once it is written. */

@@ -85,13 +85,20 @@ async function read(subject: string): Promise<Journal> {
   return { subject, header: header?.ok ? header.value : undefined, entries };
 }
 
+/** An entry written while its journal was read from disk must not vanish from the screen. */
+function joined(read: Journal, known: Journal | undefined): Journal {
+  const onDisk = new Set(read.entries.map((e) => e.id));
+  const later = known?.entries.filter((e) => !onDisk.has(e.id)) ?? [];
+  return { ...read, header: read.header ?? known?.header, entries: [...read.entries, ...later] };
+}
+
 /** Brings subjects into memory; those already there are left alone unless `again`. */
 export async function loadJournals(subjects: readonly string[], again = false): Promise<void> {
   const wanted = subjects.filter((s) => again || !journals.value.has(s));
   const read_ = await Promise.all(wanted.map(read));
   if (read_.length === 0) return;
   const next = new Map(journals.value);
-  for (const journal of read_) next.set(journal.subject, journal);
+  for (const journal of read_) next.set(journal.subject, joined(journal, next.get(journal.subject)));
   journals.value = next;
 }
 

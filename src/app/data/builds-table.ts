@@ -1,0 +1,80 @@
+import { fiberVolumeByThickness, wallsMeasured } from '#app/results/by-thickness.ts';
+import { curedByWeight, type LaminateByWeight, wetShare } from '#app/results/by-weight.ts';
+import { verdict } from '#app/results/verdict.ts';
+import { partMasses } from '#app/state/masses.ts';
+import type { BuildState } from '#shared/record/build-state.ts';
+import { type Column, measured } from './csv.ts';
+import { isoWithOffset } from './file-words.ts';
+
+export interface BuildRow {
+  state: BuildState;
+  weight: LaminateByWeight | undefined;
+  /** Mean over the stations, m */
+  wall: number | undefined;
+  byThickness: number | undefined;
+  /** Mixed and not thrown out, kg */
+  mixed: number;
+  cups: number;
+}
+
+const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
+
+/** A build with everything that is computed from it. */
+export function buildRow(state: BuildState): BuildRow {
+  const byWeight = curedByWeight(state);
+  const walls = wallsMeasured(state);
+  const cups = state.cups.filter((c) => c.discardedAt === undefined);
+  return {
+    state,
+    weight: byWeight.ok ? byWeight.value : undefined,
+    wall: walls.length === 0 ? undefined : sum(walls.map((w) => w.wall)) / walls.length,
+    byThickness: fiberVolumeByThickness(walls),
+    mixed: sum(cups.map((c) => c.resin + c.hardener)),
+    cups: cups.length,
+  };
+}
+
+function wet({ state }: BuildRow): number | undefined {
+  const share = wetShare(state);
+  return typeof share === 'number' ? share : undefined;
+}
+
+const made: Column<BuildRow>[] = [
+  { head: 'Tube', cell: ({ state }) => state.header.name },
+  { head: 'No.', cell: ({ state }) => state.header.number },
+  { head: 'Started', cell: ({ state: { header } }) => isoWithOffset(header.startedAt, header.zone) },
+  {
+    head: 'Closed',
+    cell: ({ state: { closedAt, header } }) =>
+      closedAt === undefined ? undefined : isoWithOffset(closedAt, header.zone),
+  },
+  { head: 'Judged', cell: ({ state }) => state.disposition?.entry.outcome },
+  { head: 'Because', cell: ({ state }) => state.disposition?.entry.text },
+  { head: 'Cloth', cell: ({ state }) => state.header.cloth.name },
+  { head: 'Fiber', cell: ({ state }) => state.header.cloth.fiber },
+  { head: 'Resin', cell: ({ state }) => state.header.resin.name },
+  { head: 'Hardener', cell: ({ state }) => state.header.resin.hardener },
+  { head: 'Resin lot', cell: ({ state }) => state.header.resin.lot },
+  { head: 'Release', cell: ({ state }) => state.header.release?.name },
+  { head: 'Tape', cell: ({ state }) => state.header.tape?.name },
+];
+
+export const buildColumns = (): Column<BuildRow>[] => [
+  ...made,
+  { head: 'Plies', cell: ({ state }) => state.header.plies },
+  measured('Dry cloth', 'mass', ({ state }) => partMasses(state).cloth),
+  { head: 'Cups', cell: ({ cups }) => cups },
+  measured('Resin mixed', 'mass', ({ mixed, cups }) => (cups === 0 ? undefined : mixed)),
+  measured('Resin share, wet before wrapping', 'fraction', wet),
+  measured('Tube', 'mass', ({ weight }) => weight?.tube),
+  measured('Film left in it', 'mass', ({ weight }) => weight?.filmLeft),
+  measured('Resin in it', 'mass', ({ weight }) => weight?.resin),
+  measured('Resin share by weight', 'fraction', ({ weight }) => weight?.resinShare),
+  measured('Fiber volume wanted', 'fraction', ({ state }) => state.header.goal.fiberVolumeFraction),
+  measured('Fiber volume by weight', 'fraction', ({ weight }) => weight?.fiberVolume),
+  { head: 'Which is', cell: ({ weight }) => weight && verdict(weight.fiberVolume).word },
+  measured('Wall, mean', 'thickness', ({ wall }) => wall),
+  measured('Fiber volume by thickness', 'fraction', ({ byThickness }) => byThickness),
+  { head: 'Oven loads', cell: ({ state }) => new Set(state.ovenLoads.map((f) => f.entry.ovenLoad)).size },
+  { head: 'Notes', cell: ({ state }) => state.notes.map((n) => n.entry.text).join(' / ') },
+];

@@ -1,0 +1,80 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { Secondary } from '#app/parts/action.tsx';
+import { Lines } from '#app/parts/figure.tsx';
+import { Warning } from '#app/parts/warning.tsx';
+import { askToKeep, type Keeping, keeping, type Room, readKeeping, roomUsed } from '#app/platform/persist.ts';
+import { theStore } from '#app/state/shop.ts';
+import { stored } from './backup-state.ts';
+import { formatBytes } from './file-words.ts';
+
+const promise: Record<Keeping, string> = {
+  unknown: '',
+  kept: 'This browser promises to keep it.',
+  mayBeCleared: 'It may throw it away when the phone is full: back up.',
+  unsupported: 'This browser promises nothing about keeping it: back up.',
+};
+
+function Promised() {
+  const asked = useSignal(false);
+  const ask = async () => {
+    await askToKeep();
+    asked.value = true;
+  };
+  return (
+    <>
+      <p>{promise[keeping.value]}</p>
+      {keeping.value === 'mayBeCleared' && (
+        <>
+          <Secondary onPress={ask}>Ask the browser to keep it</Secondary>
+          {asked.value && (
+            <p class="small" role="status">
+              It said no. It may say yes once the app is on the home screen, or after you have used it for
+              some days.
+            </p>
+          )}
+        </>
+      )}
+    </>
+  );
+}
+
+/** What is kept on this phone, and how surely. */
+export function Kept() {
+  const room = useSignal<Room | undefined>(undefined);
+  useEffect(() => {
+    readKeeping();
+    roomUsed().then((r) => {
+      room.value = r;
+    });
+  }, [room]);
+  const counts = stored.value;
+  if (!counts) return null;
+  const number = (n: number) => n.toLocaleString('en-US');
+  return (
+    <>
+      <h2>On this phone</h2>
+      {counts.unreadable > 0 && (
+        <Warning kind="amber" title={`${number(counts.unreadable)} could not be read`}>
+          They are set aside, not lost, and go into every backup as they are.
+        </Warning>
+      )}
+      <Lines
+        rows={[
+          ['Builds', number(counts.builds)],
+          ['Oven loads', number(counts.ovenLoads)],
+          ['Lines of their records', number(counts.entries)],
+          ['Shelf and plans, all revisions', number(counts.revisions)],
+          ...(counts.photos > 0
+            ? [['Photos', `${number(counts.photos)}, ${formatBytes(counts.photoBytes)}`]]
+            : []),
+          ...(room.value
+            ? [['Room taken', `${formatBytes(room.value.used)} of ${formatBytes(room.value.of)}`]]
+            : []),
+          ['Second copy beside it', theStore().linesKept() ? 'kept' : 'not on this browser'],
+        ]}
+      />
+      <Promised />
+    </>
+  );
+}

@@ -1,0 +1,152 @@
+import { useEffect, useId } from 'preact/hooks';
+import { Action, LinkButton } from '#app/parts/action.tsx';
+import { Row, Rows } from '#app/parts/rows.tsx';
+import { Rule } from '#app/parts/rule.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { Warning } from '#app/parts/warning.tsx';
+import { go } from '#app/router.ts';
+import { anyDoc } from '#app/state/documents.ts';
+import { now, zoneAt } from '#app/state/now.ts';
+import { shop } from '#app/state/shop.ts';
+import { formatClockTime, formatDay } from '#shared/units/time.ts';
+import { countOf } from './file-words.ts';
+import { faultWords, holdsWords } from './restore-words.ts';
+import { mergeIn, type Restoring, restoring, takeFile } from './restoring.ts';
+import './data.css';
+
+const back = { to: '/data', label: 'Data and backup' };
+
+function FileField() {
+  const id = useId();
+  return (
+    <div class="field">
+      <label for={id}>Backup file</label>
+      <input
+        id={id}
+        type="file"
+        accept=".txt,.json,text/plain,application/json"
+        onChange={(event) => {
+          const file = event.currentTarget.files?.[0];
+          if (file) takeFile(file);
+          // So that the same file, put right, can be chosen again.
+          event.currentTarget.value = '';
+        }}
+      />
+    </div>
+  );
+}
+
+function Refused({ at }: { at: Restoring & { step: 'refused' } }) {
+  return (
+    <Warning kind="stop" title={`${at.name} was not taken in`} announce>
+      <p>
+        Line {at.line}. {faultWords[at.reason]}
+      </p>
+      <p>Nothing was stored: your record is as it was.</p>
+      <p class="small">{at.detail}</p>
+    </Warning>
+  );
+}
+
+function Summary({ at }: { at: Restoring & { step: 'checked' | 'stopped' } }) {
+  const { checked } = at;
+  const made = checked.at;
+  return (
+    <>
+      <p>
+        This backup of {formatDay(made, zoneAt(made), now.value)}, {formatClockTime(made, zoneAt(made))} holds{' '}
+        {holdsWords(checked)}.
+      </p>
+      <p>What is here already stays as it is. What is missing is added, and nothing is taken away.</p>
+    </>
+  );
+}
+
+function Done({ outcome }: { outcome: (Restoring & { step: 'done' })['outcome'] }) {
+  const { added, already, conflicts } = outcome;
+  const sum = added.entries + added.headers + added.revisions + added.photos;
+  return (
+    <>
+      <p role="status">
+        {sum === 0
+          ? `Nothing was missing: all ${countOf(already, 'record')} were here already.`
+          : `${countOf(sum, 'record')} added, ${already.toLocaleString('en-US')} were here already.`}
+      </p>
+      {conflicts.length > 0 && (
+        <>
+          <h2>Changed on two phones: choose which holds</h2>
+          <Rows label="Changed on two phones">
+            {conflicts.map((doc) => {
+              const found = anyDoc(doc);
+              if (!found) return null;
+              const { type } = found.revision;
+              const to = type === 'plan' ? `/plan/${doc}` : `/shelf/${type}/${doc}`;
+              return <Row key={doc} to={to} title={found.body.name} about="Both versions are kept" />;
+            })}
+          </Rows>
+        </>
+      )}
+    </>
+  );
+}
+
+function Actions({ at }: { at: Restoring }) {
+  if (at.step === 'checked') {
+    return <Action onPress={() => mergeIn(at.name, at.checked)}>Merge it in</Action>;
+  }
+  if (at.step === 'stopped') {
+    return <Action onPress={() => mergeIn(at.name, at.checked)}>Go on merging it in</Action>;
+  }
+  return at.step === 'done' ? <Action onPress={() => go('/record')}>See the record</Action> : null;
+}
+
+/** What is in this file, and shall it come in? */
+export function RestoreScreen() {
+  const at = restoring.value;
+  useEffect(() => {
+    if (restoring.peek().step === 'done') restoring.value = { step: 'choose' };
+  }, []);
+  if (shop.value.phase === 'open' && shop.value.demo) {
+    return (
+      <Screen
+        title="Restore a backup"
+        back={back}
+        actions={<LinkButton to="/data">Leave the demo first</LinkButton>}
+      >
+        <p>
+          This is the demo shop, and leaving it takes everything in it away. Restore into your own record.
+        </p>
+      </Screen>
+    );
+  }
+  const busy = at.step === 'merging' || at.step === 'reading';
+  return (
+    <Screen
+      title={at.step === 'done' ? 'Merged in' : 'Restore a backup'}
+      back={back}
+      actions={at.step === 'choose' || at.step === 'refused' || busy ? undefined : <Actions at={at} />}
+    >
+      {at.step === 'refused' && <Refused at={at} />}
+      {at.step === 'stopped' && (
+        <Warning kind="stop" title="Not all of it is in" announce>
+          {at.full
+            ? 'This phone has no room left. Free some space, then go on: it takes up where it stopped.'
+            : 'The phone refused to write on. Go on: it takes up where it stopped.'}
+        </Warning>
+      )}
+      {(at.step === 'checked' || at.step === 'stopped') && <Summary at={at} />}
+      {at.step === 'done' && <Done outcome={at.outcome} />}
+      {at.step === 'reading' && <p role="status">Reading it, line by line.</p>}
+      {at.step === 'merging' && (
+        <Rule
+          label={`${Math.round(at.share * 100)} % merged in`}
+          from={0}
+          to={100}
+          value={at.share * 100}
+          unit="%"
+        />
+      )}
+      {!busy && at.step !== 'done' && <FileField />}
+    </Screen>
+  );
+}
