@@ -1,3 +1,4 @@
+import { presentStage, presentStep } from '#app/build/position.ts';
 import { stageWords } from '#app/build/stage-words.ts';
 import { mixPlan } from '#app/mix/mix-plan.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
@@ -18,7 +19,8 @@ function wantsMore({ header, cups, rounds }: BuildState): boolean {
 
 /** What the bench calls the next cup of a build; nothing when none is wanted now. */
 export function cupToMix(state: BuildState): string | undefined {
-  if (!state.next || !mixing.includes(state.next.stage)) return undefined;
+  const stage = presentStage(state)?.stage;
+  if (!stage || !mixing.includes(stage)) return undefined;
   const begun = state.cups.find(
     (c) =>
       c.round === state.rounds && c.discardedAt === undefined && c.emptyAt === undefined && c.hardener <= 0,
@@ -29,8 +31,10 @@ export function cupToMix(state: BuildState): string | undefined {
 }
 
 /** 'Wet-out: rest of the resin, then the top film' */
-export function nextOf({ next }: BuildState): string {
-  return next ? `${stageWords[next.stage]}: ${next.step.text}` : 'Route done: weigh it, judge it, close it';
+export function nextOf(state: BuildState): string {
+  const stage = presentStage(state);
+  const step = stage && presentStep(stage);
+  return step ? `${stageWords[step.stage]}: ${step.step.text}` : 'Route done: weigh it, judge it, close it';
 }
 
 /** When the oven wants its next reading, ms; nothing before it is lit and after it is off. */

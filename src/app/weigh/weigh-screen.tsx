@@ -1,3 +1,4 @@
+import { presentStage } from '#app/build/position.ts';
 import { Absent } from '#app/parts/absent.tsx';
 import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
@@ -18,7 +19,7 @@ const wetStages = ['mix', 'wetOut', 'wrap', 'shrinkTape'];
 /** What is to be weighed next, by where the route is. */
 function nextWeighing(state: BuildState): WeightOf | undefined {
   const has = (what: WeightOf) => state.weights.has(what);
-  const stage = state.next?.stage;
+  const stage = presentStage(state)?.stage;
   if (stage === 'cut' && !has('cutCloth')) return 'cutCloth';
   if (stage && wetStages.includes(stage))
     return has('wetCloth') ? (has('wetFilms') ? undefined : 'wetFilms') : 'wetCloth';
