@@ -132,7 +132,7 @@ function DewLine({ read, problem }: { read: Surroundings; problem: string | unde
   return (
     <p>
       Dew point <strong>{show(dewPoint, 'temperature', 1)}</strong>
-      {close && '. Too close: water settles.'}
+      {close && '. Too close: water may settle.'}
     </p>
   );
 }

@@ -6,7 +6,8 @@ const degrees = (kelvin: number) => show(kelvin, 'temperatureDifference', 1);
 
 function nearDew(thing: string, { above, least }: { above: number; least: number }): string {
   const stands = above < 0 ? `${degrees(-above)} below` : `${degrees(above)} above`;
-  return `${thing} is ${stands} the dew point: water settles on it. Warm it to ${show(least, 'temperature', 1)} or more, or wait.`;
+  const settles = above < 0 ? 'settles' : 'may settle';
+  return `${thing} is ${stands} the dew point: water ${settles} on it. Warm it to ${show(least, 'temperature', 1)} or more, or wait.`;
 }
 
 export function concernSentence(concern: Concern): string {
