@@ -16,8 +16,8 @@ import { runningClocks } from './running.ts';
 import { SoundLine } from './sound-line.tsx';
 import './clock-strip.css';
 
-/** On a low screen the work needs the room. */
-const linesAtMost = () => (innerHeight < 640 ? 0 : 2);
+/** Further clocks named beside the first; the rest are counted. */
+const namedAtMost = 2;
 
 /** The tape deadline of the same build stands in the lines of its cup, unless it is the more urgent of the two. */
 export function tapeBeside(clock: RunningClock, clocks: readonly RunningClock[]): RunningClock | undefined {
@@ -65,19 +65,19 @@ function First({ clock, tape }: { clock: RunningClock; tape: RunningClock | unde
   );
 }
 
+/** The others in one line: the work below needs the room. */
 function Further({ clocks }: { clocks: readonly RunningClock[] }) {
-  const shown = linesAtMost();
-  const more = clocks.length - shown;
+  const more = clocks.length - namedAtMost;
+  if (clocks.length === 0) return null;
   return (
-    <>
-      {clocks.slice(0, shown).map((c) => (
-        <span class="clock-strip-line" key={clockKey(c)}>
-          <span>{[c.name, c.of].filter(Boolean).join(' · ')}</span>
-          <b>{shortFigure(c)}</b>
+    <span class="clock-strip-line">
+      {clocks.slice(0, namedAtMost).map((c) => (
+        <span key={clockKey(c)}>
+          {c.name} <b>{shortFigure(c)}</b>
         </span>
       ))}
-      {more > 0 && <span class="clock-strip-more">+{more} more</span>}
-    </>
+      {more > 0 && <span>+{more} more</span>}
+    </span>
   );
 }
 

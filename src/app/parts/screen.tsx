@@ -11,18 +11,20 @@ interface Props {
   back?: { to: string; label: string };
   /** Main action and its neighbors, kept in thumb reach. */
   actions?: ComponentChildren;
+  /** Figures are typed here: the keys get the room of tabs and clocks. */
+  keys?: boolean;
   children?: ComponentChildren;
 }
 
 /** One screen: what it asks at the top, what it shows, and what a thumb can do at the bottom. */
-export function Screen({ kicker, title, back, actions, children }: Props) {
+export function Screen({ kicker, title, back, actions, keys, children }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     document.title = `${title} · Tubewright`;
     heading.current?.focus({ preventScroll: true });
   }, [title]);
   return (
-    <div class="screen">
+    <div class={keys ? 'screen screen-keys' : 'screen'}>
       <main class="screen-main">
         <div class="screen-top">
           {back && (

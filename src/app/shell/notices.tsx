@@ -32,7 +32,7 @@ function DemoNotice() {
   if (shop.value.phase !== 'open' || !shop.value.demo) return null;
   return (
     <div class="notice notice-demo">
-      <p>Demo shop. Nothing here touches your own record.</p>
+      <p>Demo shop, not your record</p>
       <a href="#/data">Leave</a>
     </div>
   );

@@ -36,6 +36,7 @@ export function WeighInScreen({ params }: { params: Params }) {
   const says = figure.problem.value;
   return (
     <Screen
+      keys
       kicker={`${state.header.name} no. ${state.header.number}`}
       title={weighing.title}
       back={{ to: `/weigh/${state.header.id}`, label: 'Weights' }}

@@ -1,0 +1,55 @@
+import { Action, Secondary } from '#app/parts/action.tsx';
+import { BigFigure } from '#app/parts/figure.tsx';
+import { Keypad } from '#app/parts/keypad.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { useTypedFigure } from '#app/parts/typed-figure.ts';
+import { Warning } from '#app/parts/warning.tsx';
+import { innerDiameter } from '#app/results/by-thickness.ts';
+import { record } from '#app/state/record.ts';
+import { settings } from '#app/state/settings.ts';
+import { show } from '#app/state/show.ts';
+import type { BuildState } from '#shared/record/build-state.ts';
+import { unitFor } from '#shared/units/quantity.ts';
+import { type Measured, measurementDrafts, whyNot } from './measuring.ts';
+
+interface Props {
+  state: BuildState;
+  what: Measured;
+  station: number;
+  onDone: () => void;
+}
+
+/** What does the tape or the caliper read here? */
+export function ReadScreen({ state, what, station, onDone }: Props) {
+  const figure = useTypedFigure({ quantity: 'diameter', positive: true, max: 4 });
+  const value = figure.si.value;
+  const refused =
+    figure.problem.value ?? (value === undefined ? undefined : whyNot(what, value, innerDiameter(state)));
+  const word = what === 'circumference' ? 'around' : 'across';
+  const unit = unitFor('diameter', settings.value.units);
+  const save = async () => {
+    if (value === undefined) return;
+    if (await record(measurementDrafts(state, what, station, value, figure.typed.value))) onDone();
+  };
+  return (
+    <Screen
+      keys
+      title={`${what === 'circumference' ? 'Around' : 'Across'} at ${show(station, 'length', 0)}`}
+      actions={
+        <>
+          <Keypad text={figure.text} label={`Reading, ${unit}`} />
+          <Secondary onPress={onDone}>Not this one</Secondary>
+          <Action
+            onPress={save}
+            not={refused ? 'Look at the figure' : value === undefined ? 'Type what you read' : undefined}
+          >
+            {value === undefined ? '' : `${show(value, 'diameter')} ${word}`}
+          </Action>
+        </>
+      }
+    >
+      <BigFigure figure={figure.text.value || '0'} unit={unit} />
+      {refused && <Warning kind="amber" title={refused} announce />}
+    </Screen>
+  );
+}
