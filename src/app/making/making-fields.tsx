@@ -1,6 +1,7 @@
 import type { Signal } from '@preact/signals';
 import { Choice, FieldFrame, QuantityField, SelectField } from '#app/parts/field.tsx';
 import { docsOf } from '#app/state/documents.ts';
+import { resinWords } from '#app/state/resin-words.ts';
 import { show } from '#app/state/show.ts';
 import type { DocType } from '#shared/record/revision.ts';
 import { clothMassOf, type MakingDraft } from './draft.ts';
@@ -18,7 +19,7 @@ interface PickProps {
 export function Pick({ type, label, chosen, none }: PickProps) {
   const options = docsOf(type).map((d) => ({
     value: d.doc,
-    label: 'hardener' in d.body ? `${d.body.name}, ${d.body.hardener}` : d.body.name,
+    label: 'hardener' in d.body ? resinWords(d.body) : d.body.name,
   }));
   const all = none ? [...options, { value: '', label: none }] : options;
   return (

@@ -8,6 +8,7 @@ import { Caution, Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
 import { findDoc } from '#app/state/documents.ts';
 import { nextBuildNumber } from '#app/state/numbers.ts';
+import { resinWords } from '#app/state/resin-words.ts';
 import { theStore } from '#app/state/shop.ts';
 import { show } from '#app/state/show.ts';
 import type { Plan } from '#shared/record/plan.ts';
@@ -68,7 +69,7 @@ function PlanBody({ plan, materials }: { plan: Plan; materials: PlanMaterials })
       <Lines
         rows={[
           ['Cloth', cloth.name],
-          ['Resin', `${resin.name}, ${resin.hardener}`],
+          ['Resin', resinWords(resin)],
           ...(release ? [['Release', release.name]] : []),
           ...(tape ? [['Tape', tape.name]] : []),
         ]}

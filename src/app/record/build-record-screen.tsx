@@ -7,6 +7,7 @@ import { Screen } from '#app/parts/screen.tsx';
 import { go, type Params } from '#app/router.ts';
 import { now } from '#app/state/now.ts';
 import { record } from '#app/state/record.ts';
+import { resinWords } from '#app/state/resin-words.ts';
 import { show } from '#app/state/show.ts';
 import { useBuild } from '#app/state/use-journal.ts';
 import { Laminate } from '#app/weigh/laminate.tsx';
@@ -22,7 +23,7 @@ function Made({ state }: { state: BuildState }) {
     <Lines
       rows={[
         ['Cloth', header.cloth.name],
-        ['Resin', `${header.resin.name}, ${header.resin.hardener}`],
+        ['Resin', resinWords(header.resin)],
         ...(header.release ? [['Release', header.release.name]] : []),
         ...(header.tape ? [['Tape', header.tape.name]] : []),
         ...(state.disposition ? [['Judged', outcomeWords[state.disposition.entry.outcome]]] : []),
