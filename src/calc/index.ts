@@ -24,4 +24,31 @@ export {
   stoichiometricPhr,
 } from './stoichiometry.ts';
 export { tubeSection } from './tube-section.ts';
+export type {
+  AroundSeam,
+  AroundStep,
+  EdgeName,
+  EdgePair,
+  FlatBounds,
+  FlatPiece,
+  MandrelShape,
+  Nest,
+  NestPiece,
+  Offset,
+  PieceBase,
+  PieceKind,
+  PieceMass,
+  PieceSpec,
+  Placement,
+  PlyDrop,
+  Point,
+  Roll,
+  RolledPiece,
+  Shape,
+  Station,
+  Tile,
+  Tiling,
+  TubeMass,
+  Unplaced,
+} from './wall/types.ts';
 export { diameterFromCircumference, wallFromOutside } from './wall.ts';
