@@ -14,7 +14,7 @@ const layUp = () => [cut(), setUp(), mix(), wetOut(), wrap(), shrinkTape()];
 const filmPulled = step('demold-film', 'Release film pulled out, nothing left', {
   hint: 'Look through the bore. What tears stays in the tube as weight.',
 });
-const filmWeighed = step('weigh-film', 'Film that came out weighed');
+const filmWeighed = step('weigh-film', 'Film that came out weighed', { role: 'weighFilmOut' });
 const pvaWashed = step('demold-washed', 'PVA washed out with water');
 const boreDry = step('demold-dried', 'Stood on end to dry', {
   waits: minutes(60),

@@ -39,6 +39,7 @@ export function cut(): ChecklistStage {
         hint: 'Mask and extraction. Carbon dust conducts: keep it out of fans, plugs and elements.',
       }),
       step('cut-weighed', 'Dry cloth weighed and written down', {
+        role: 'weighCloth',
         hint: 'Less the masking that stays on. Dry aramid first: the water in it weighs.',
       }),
       step('cut-rolled', 'Rolled on a tube, film between, no fold'),

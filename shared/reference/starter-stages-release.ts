@@ -20,6 +20,7 @@ export function filmSleeve(): ChecklistStage {
     stage: 'release',
     steps: [
       step('sleeve-weighed', 'Sleeve film cut and weighed', {
+        role: 'weighFilmIn',
         hint: 'Film in less film out is what stayed in the tube.',
       }),
       step('sleeve-wrapped', 'Wrapped once, taped along one line'),

@@ -1,4 +1,4 @@
-import { useSignal } from '@preact/signals';
+import { type Signal, signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { Action, Secondary } from '#app/parts/action.tsx';
 import { TextField } from '#app/parts/field.tsx';
@@ -17,9 +17,18 @@ function noteDraft(subject: string, text: string, picture: Picture | undefined):
   return { kind: 'photo', subject, hash: picture.record.hash, ...(text !== '' && { caption: text }) };
 }
 
+/** Words not yet kept stay when the sheet is closed in a hurry. */
+const drafts = new Map<string, Signal<string>>();
+
+function draftFor(build: string): Signal<string> {
+  const kept = drafts.get(build) ?? signal('');
+  drafts.set(build, kept);
+  return kept;
+}
+
 /** A few words, a picture, or a picture with its words. */
 export function NoteSheet({ build, onClose }: Props) {
-  const text = useSignal('');
+  const text = draftFor(build);
   const picture = useSignal<(Picture & { url: string }) | undefined>(undefined);
   const problem = useSignal('');
   const drop = () => {
@@ -40,7 +49,9 @@ export function NoteSheet({ build, onClose }: Props) {
   const write = async () => {
     const taken = picture.value;
     const photos = taken ? [{ record: taken.record, blob: taken.blob }] : [];
-    if (await record(noteDraft(build, words, taken), { photos })) onClose();
+    if (!(await record(noteDraft(build, words, taken), { photos }))) return;
+    drafts.delete(build);
+    onClose();
   };
   const empty = words === '' && !picture.value;
   return (

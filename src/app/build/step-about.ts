@@ -1,5 +1,6 @@
 import { show } from '#app/state/show.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
+import type { WeightOf } from '#shared/record/entry.ts';
 import type { StepState } from '#shared/record/route-state.ts';
 import { formatClockTime } from '#shared/units/time.ts';
 import { cupsOf } from './cups-left.ts';
@@ -10,7 +11,7 @@ import { surroundingsLine } from './surroundings-words.ts';
 
 const times = (n: number, word: string) => `${n} ${n === 1 ? word : `${word}s`}`;
 
-function weighed(state: BuildState, what: 'wetCloth' | 'cured' | 'trimmed'): string | undefined {
+function weighed(state: BuildState, what: WeightOf): string | undefined {
   const fact = state.weights.get(what);
   return fact && show(fact.entry.mass, 'mass');
 }
@@ -39,6 +40,12 @@ export function aboutStep(state: BuildState, { step, round }: StepState): string
       return films.in === undefined ? times(films.out, 'film') : `${films.out} of ${times(films.in, 'film')}`;
     case 'mix':
       return cupsMixed(state, round);
+    case 'weighCloth':
+      return weighed(state, 'cutCloth');
+    case 'weighFilmIn':
+      return weighed(state, 'filmIn');
+    case 'weighFilmOut':
+      return weighed(state, 'filmOut');
     case 'weighWet':
       return weighed(state, 'wetCloth');
     case 'weighCured':

@@ -64,6 +64,12 @@ export function stepAction(
       return sheet('films', 'Count the films in', filmCount(state, round).in !== undefined);
     case 'filmsOut':
       return sheet('films', 'Count the films out', filmCount(state, round).even);
+    case 'weighCloth':
+      return screen(`/weigh/${id}/cutCloth`, 'Weigh the cloth', has('cutCloth'));
+    case 'weighFilmIn':
+      return screen(`/weigh/${id}/filmIn`, 'Weigh the film', has('filmIn'));
+    case 'weighFilmOut':
+      return screen(`/weigh/${id}/filmOut`, 'Weigh the film', has('filmOut'));
     case 'weighWet':
       return screen(`/weigh/${id}/wetCloth`, 'Weigh cloth and films', has('wetCloth'));
     case 'weighCured':

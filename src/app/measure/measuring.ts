@@ -1,3 +1,5 @@
+import { roleTick } from '#app/build/ticks.ts';
+import { theStore } from '#app/state/shop.ts';
 import { show } from '#app/state/show.ts';
 import { diameterFromCircumference } from '#calc';
 import type { BuildState } from '#shared/record/build-state.ts';
@@ -38,9 +40,8 @@ export function measurementDrafts(
   typed: string,
 ): EntryDraft[] {
   const subject = state.header.id;
-  const step = state.stages.flatMap((s) => s.steps).find((s) => s.step.role === 'measure' && !s.done);
   return [
     { kind: 'measurement', subject, what, station, value, typed },
-    ...(step ? [{ kind: 'tick', subject, step: step.step.id, round: step.round } as const] : []),
+    ...roleTick(state, 'measure', { newId: () => theStore().newId() }),
   ];
 }

@@ -1,7 +1,9 @@
+import { tickDrafts } from '#app/build/ticks.ts';
 import { Action, Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { go } from '#app/router.ts';
 import { record } from '#app/state/record.ts';
+import { theStore } from '#app/state/shop.ts';
 import { CupsSoFar } from './cups-so-far.tsx';
 import { mixStep } from './mix-of-build.ts';
 import { PlanFigures } from './plan-figures.tsx';
@@ -16,9 +18,7 @@ export function AllMixed({ state, mix, plan, frame }: PlannedProps) {
   const { start, sheet } = useStart(state, plan, size.total ?? 0, mix.mixing.ratio);
   const step = mixStep(state);
   const onward = async () => {
-    const ticked = step
-      ? await record({ kind: 'tick', subject: header.id, step: step.step.id, round: step.round })
-      : true;
+    const ticked = step ? await record(tickDrafts(state, step, () => theStore().newId())) : true;
     if (ticked) go(`/build/${header.id}`);
   };
   return (

@@ -49,7 +49,7 @@ export function Rule({
   const width = (a: number, b: number) => `${100 * Math.max(0, share(b) - share(a))}%`;
   const height = tall ? 56 : slim ? 16 : 30;
   const top = target === undefined ? 0 : 12;
-  const major = ticks(from, to, 6).filter((t) => t >= from && t <= to);
+  const major = majorTicks(from, to);
   const last = major.at(-1);
   // The last figure carries the unit and, near the end, leans inward: its neighbor gives way.
   const figured = major.filter(
@@ -119,6 +119,12 @@ export function Rule({
       )}
     </svg>
   );
+}
+
+/** Figures that come out even at the end of the rule, where there are any. */
+function majorTicks(from: number, to: number): number[] {
+  const even = [6, 5, 4, 3].map((count) => ticks(from, to, count)).find((t) => t.at(-1) === to);
+  return even ?? ticks(from, to, 6);
 }
 
 function anchor(share: number): 'start' | 'middle' | 'end' {

@@ -54,13 +54,18 @@ export function anyDoc(doc: string): Doc<DocType> | undefined {
   return type && findDoc(type, doc);
 }
 
-/** What is on the shelf of a kind, by name, without what was taken off it. */
-export function docsOf<T extends DocType>(type: T): Doc<T>[] {
+function byName<T extends DocType>(type: T, retired: boolean): Doc<T>[] {
   return [...all.value.keys()]
     .map((doc) => findDoc(type, doc))
-    .filter((d): d is Doc<T> => d !== undefined && !d.retired)
+    .filter((d): d is Doc<T> => d?.retired === retired)
     .sort((a, b) => a.body.name.localeCompare(b.body.name, undefined, { numeric: true }));
 }
+
+/** What is on the shelf of a kind, by name, without what was taken off it. */
+export const docsOf = <T extends DocType>(type: T): Doc<T>[] => byName(type, false);
+
+/** What was taken off it: kept, because builds were made from it. */
+export const retiredOf = <T extends DocType>(type: T): Doc<T>[] => byName(type, true);
 
 export async function loadDocuments(): Promise<void> {
   const store = theStore();

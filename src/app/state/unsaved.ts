@@ -11,8 +11,16 @@ export interface Unsaved {
 
 export const unsaved = signal<readonly Unsaved[]>([]);
 
+/** What a batch says, apart from when it was said: pressing again after a failure must not pour twice. */
+function says(batch: Batch): string {
+  return JSON.stringify(batch, (key, value) =>
+    ['id', 'recordedAt', 'happenedAt', 'clock', 'at', 'parents'].includes(key) ? undefined : value,
+  );
+}
+
 /** Writes, and only then lets the screens know. A failure is kept and shown; false says so. */
 export async function writeThen(batch: Batch, then: () => void): Promise<boolean> {
+  if (unsaved.value.some((u) => says(u.batch) === says(batch))) return retryUnsaved();
   try {
     await theStore().write(batch);
   } catch (error) {
@@ -24,9 +32,11 @@ export async function writeThen(batch: Batch, then: () => void): Promise<boolean
   return true;
 }
 
-/** Tries what did not get written again, oldest first. */
-export async function retryUnsaved(): Promise<void> {
+/** Tries what did not get written again, oldest first; true when all of it is on disk. */
+export async function retryUnsaved(): Promise<boolean> {
   const waiting = unsaved.value;
   unsaved.value = [];
-  for (const { batch, then } of waiting) await writeThen(batch, then);
+  let all = true;
+  for (const { batch, then } of waiting) all = (await writeThen(batch, then)) && all;
+  return all;
 }

@@ -1,4 +1,6 @@
+import { roleTick } from '#app/build/ticks.ts';
 import { partMasses } from '#app/state/masses.ts';
+import { theStore } from '#app/state/shop.ts';
 import { show } from '#app/state/show.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StepRole } from '#shared/record/checklist.ts';
@@ -21,6 +23,7 @@ export const weighings: readonly Weighing[] = [
     title: 'Cut cloth, dry',
     done: 'Cloth weighs',
     hint: 'Trimmed to shape, masking off. Everything is reckoned from it.',
+    ticks: 'weighCloth',
   },
   {
     what: 'wetCloth',
@@ -55,12 +58,14 @@ export const weighings: readonly Weighing[] = [
     title: 'Release film put in',
     done: 'Film put in weighs',
     hint: 'Dry, before it went on the mandrel.',
+    ticks: 'weighFilmIn',
   },
   {
     what: 'filmOut',
     title: 'Release film got out',
     done: 'Film got out weighs',
     hint: 'All of it, dry. What is missing is still in the tube.',
+    ticks: 'weighFilmOut',
   },
   {
     what: 'leftover',
@@ -108,11 +113,6 @@ export function weightDrafts(
   typed: string,
 ): EntryDraft[] {
   const subject = state.header.id;
-  const step = state.stages
-    .flatMap((s) => s.steps)
-    .find((s) => weighing.ticks !== undefined && s.step.role === weighing.ticks && !s.done);
-  return [
-    { kind: 'weight', subject, what: weighing.what, mass, typed, ...(step && { round: step.round }) },
-    ...(step ? [{ kind: 'tick', subject, step: step.step.id, round: step.round } as const] : []),
-  ];
+  const ticks = weighing.ticks ? roleTick(state, weighing.ticks, { newId: () => theStore().newId() }) : [];
+  return [{ kind: 'weight', subject, what: weighing.what, mass, typed }, ...ticks];
 }
