@@ -15,6 +15,8 @@ export const clothBody = z.looseObject({
   arealWeight: positive,
   /** Width of the roll, m */
   rollWidth: z.optional(positive),
+  /** For a square meter, in the builder's money. */
+  price: z.optional(positive),
   /** A starter value that a data sheet or a weighing replaces. */
   typical: z.optional(z.boolean()),
   note: z.optional(text),

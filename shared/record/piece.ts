@@ -45,3 +45,13 @@ export const piece = z.looseObject({
   note: z.optional(text),
 });
 export type Piece = Known<z.infer<typeof piece>>;
+
+/** The wall of a plan: what lies on which mandrel. Cloth amount, plies and length of the plan follow from it. */
+export const wallPlan = z.looseObject({
+  /** Bare diameter of the mandrel, m, at m from end 0 of the tube */
+  mandrel: shape,
+  pieces: z.array(piece).check(z.minLength(1)),
+  /** Where the main load presses: the compression side, rad round the tube */
+  pressedAt: z.optional(finite),
+});
+export type WallPlan = Known<z.infer<typeof wallPlan>>;

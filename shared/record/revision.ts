@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { checklistBody } from './checklist.ts';
 import { clothBody } from './cloth.ts';
 import { id, stamp } from './common.ts';
+import { coreBody } from './core.ts';
 import type { Known } from './known.ts';
 import { mandrelBody } from './mandrel.ts';
 import { planBody } from './plan.ts';
@@ -32,6 +33,7 @@ export const revision = z.discriminatedUnion('type', [
   z.looseObject({ ...base, type: z.literal('release'), body: releaseSystemBody }),
   z.looseObject({ ...base, type: z.literal('tape'), body: tapeBody }),
   z.looseObject({ ...base, type: z.literal('mandrel'), body: mandrelBody }),
+  z.looseObject({ ...base, type: z.literal('core'), body: coreBody }),
   z.looseObject({ ...base, type: z.literal('checklist'), body: checklistBody }),
 ]);
 export type Revision = Known<z.infer<typeof revision>>;
