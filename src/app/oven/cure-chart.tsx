@@ -86,7 +86,14 @@ const extreme = (readings: readonly Reading[], pick: (a: number, b: number) => n
   readings.reduce((most, r) => pick(most, r.temperature), start);
 
 function Now({ at, scale }: { at: number; scale: HeatScale }) {
-  return <line class="cure-now" x1={scale.x(at)} x2={scale.x(at)} y1="18" y2="170" />;
+  return (
+    <>
+      <line class="cure-now" x1={scale.x(at)} x2={scale.x(at)} y1="18" y2="170" />
+      <text x={scale.x(at) + 5} y="164">
+        now
+      </text>
+    </>
+  );
 }
 
 /** The cure as it was read, against its schedule and what must not be gone over. */

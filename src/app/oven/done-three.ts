@@ -4,6 +4,12 @@ import { formatDuration } from '#shared/units/time.ts';
 import type { OvenNow } from './oven-now.ts';
 import type { OvenResults } from './oven-results.ts';
 
+/** A tube in the oven. */
+export interface Inside {
+  state: BuildState;
+  round: number;
+}
+
 export interface DoneLine {
   what: string;
   says: string;
@@ -27,7 +33,7 @@ function holdLine({ series, hold }: OvenResults, { held }: OvenNow): DoneLine {
   };
 }
 
-function samplesLine(builds: readonly { state: BuildState; round: number }[]): DoneLine {
+function samplesLine(builds: readonly Inside[]): DoneLine {
   const what = 'Every cup sample hard';
   const all = builds.flatMap(({ state, round }) => samplesOf(state, round));
   const hard = all.filter((s) => s.feel === 'hard').length;
@@ -37,10 +43,6 @@ function samplesLine(builds: readonly { state: BuildState; round: number }[]): D
 }
 
 /** Done needs all three; what is missing is said, and nothing is blocked by it. */
-export function doneLines(
-  results: OvenResults,
-  at: OvenNow,
-  builds: readonly { state: BuildState; round: number }[],
-): DoneLine[] {
+export function doneLines(results: OvenResults, at: OvenNow, builds: readonly Inside[]): DoneLine[] {
   return [cureLine(results), holdLine(results, at), samplesLine(builds)];
 }

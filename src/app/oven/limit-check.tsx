@@ -21,8 +21,8 @@ export function LimitCheck({ schedule, limits }: { schedule: CureSchedule; limit
           {show(limit.highest, 'temperature', 0)}. Hold cooler and longer, or change the {limit.name}.
         </Warning>
       ))}
+      <h2>What is in there is good to</h2>
       <Lines
-        head={['Good to', '']}
         rows={limits.map((l) => [
           `${l.name}, felt by the ${feels[l.sees]}`,
           show(l.highest, 'temperature', 0),

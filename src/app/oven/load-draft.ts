@@ -53,8 +53,8 @@ export function scheduleChoices(builds: readonly BuildState[]): ScheduleChoice[]
     const known = planned.get(key);
     const hold = holdOf(schedule);
     const says = `${show(hold.temperature, 'temperature')}, ${show(hold.lasts, 'duration')}`;
-    const of = known ? `${known.label.split(': ')[0]} and ${name}` : `Planned for ${name}`;
-    planned.set(key, { value: key, label: `${of}: ${says}`, schedule });
+    const label = known ? `${known.label} and ${name}` : `${says}, planned for ${name}`;
+    planned.set(key, { value: key, label, schedule });
   }
   const starters = Object.entries(starterSchedules).map(([value, { name, schedule }]) => ({
     value,

@@ -33,43 +33,51 @@ function UnitQuestion({ read, onLog }: { read: OtherUnit; onLog: (reading: Figur
   );
 }
 
-/** Any temperature, on our own keys. */
+/** Any temperature, on our own keys. A figure that fits the other unit better is asked about once, on pressing. */
 export function OtherSheet({ load, logging, expected, onClose }: Props) {
   const text = useSignal('');
+  const isAsking = useSignal(false);
   const { units } = settings.value;
+  const unit = unitFor('temperature', units);
   const read = readTemperature(text.value, units, expected);
   const name = load.header.channels.find((c) => c.id === logging.channel.value)?.name ?? '';
   const log = async (reading: Figure) => {
     if (await logging.log(reading)) onClose();
   };
-  const ready = read.kind === 'read' ? read.reading : undefined;
+  const press = () => {
+    if (read.kind === 'read') return log(read.reading);
+    isAsking.value = read.kind === 'otherUnit';
+  };
+  const again = () => {
+    text.value = '';
+    isAsking.value = false;
+  };
+  const asks = isAsking.value && read.kind === 'otherUnit';
+  const isReady = read.kind === 'read' || read.kind === 'otherUnit';
   return (
     <Sheet
       title={`${name} reads`}
       onClose={onClose}
       actions={
-        <Action
-          onPress={() => ready && log(ready)}
-          not={ready ? undefined : read.kind === 'otherUnit' ? 'Which of the two?' : 'Type what it reads'}
-        >
-          Log {ready?.typed}
-        </Action>
+        asks ? undefined : (
+          <Action onPress={press} not={isReady ? undefined : 'Type what it reads'}>
+            Log {text.value.replace('-', '−')} {unit}
+          </Action>
+        )
       }
     >
-      <BigFigure figure={text.value.replace('-', '−') || '–'} unit={unitFor('temperature', units)} />
+      <BigFigure figure={text.value.replace('-', '−') || '–'} unit={unit} />
       {read.kind === 'wrong' && (
         <p class="field-problem" role="alert">
           {read.says}
         </p>
       )}
-      {read.kind === 'otherUnit' ? (
+      {asks ? (
         <UnitQuestion read={read} onLog={log} />
       ) : (
-        <Keypad text={text} label={`${name} reads, ${unitFor('temperature', units)}`} sign />
+        <Keypad text={text} label={`${name} reads, ${unit}`} sign />
       )}
-      <Secondary onPress={read.kind === 'otherUnit' ? () => (text.value = '') : onClose}>
-        {read.kind === 'otherUnit' ? 'Type it again' : 'Not now'}
-      </Secondary>
+      <Secondary onPress={asks ? again : onClose}>{asks ? 'Type it again' : 'Not now'}</Secondary>
     </Sheet>
   );
 }

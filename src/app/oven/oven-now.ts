@@ -19,6 +19,8 @@ export interface OvenNow {
   offAt: number;
   /** When the next reading is due, ms; only while it burns */
   dueAt?: number;
+  /** The hottest is over the head of the band as last read, K */
+  tooHot?: number;
   /** Since when nobody read it, ms; only when that is too long */
   unreadSince?: number;
 }
@@ -48,7 +50,7 @@ function dueOf(state: OvenState, phase: Phase): number {
   return last + every * 1000;
 }
 
-/** s from now until the hold is done, if it goes on as it should. */
+/** s from now until the hold is done, if it goes on as it should; negative when it was done before. */
 function toGo({ header }: OvenState, holdLeft: number, last: number): number {
   const rate = warmsAt(header.schedule);
   if (rate === undefined || last >= header.schedule.holdLow - hair) return holdLeft;
@@ -69,8 +71,11 @@ export function ovenNow(state: OvenState, results: OvenResults, now: number): Ov
   const held = results.held + (fresh ? since : 0);
   const holdLeft = Math.max(0, hold.lasts - held);
   const phase = phaseOf(state, results, holdLeft, newest?.temperature);
+  const hottest = series.hottest.at(-1)?.temperature;
+  const { holdHigh } = schedule;
+  const tooHot = burning && hottest !== undefined && holdHigh !== undefined && hottest > holdHigh + hair;
   const bySchedule = Math.max(series.from + hold.ends * 1000, now + holdLeft * 1000);
-  const byReadings = newest && now + toGo(state, holdLeft, newest.temperature) * 1000;
+  const byReadings = newest && now + toGo(state, hold.lasts - held, newest.temperature) * 1000;
   const tooLong = burning && since > longest;
   return {
     phase,
@@ -80,6 +85,7 @@ export function ovenNow(state: OvenState, results: OvenResults, now: number): Ov
     holdLeft,
     offAt: state.offAt ?? byReadings ?? bySchedule,
     ...(burning && { dueAt: dueOf(state, phase) }),
+    ...(tooHot && { tooHot: hottest }),
     ...(tooLong && { unreadSince: series.from + (newest?.time ?? 0) * 1000 }),
   };
 }

@@ -11,14 +11,15 @@ import { now } from '#app/state/now.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import { CureChart } from './cure-chart.tsx';
-import { doneLines } from './done-three.ts';
+import { doneLines, type Inside } from './done-three.ts';
 import { outOfOven, ovenOff, undoOff, undoOut } from './oven-acts.ts';
 import { type OvenNow, ovenNow } from './oven-now.ts';
 import { type OvenResults, ovenResults } from './oven-results.ts';
-import { CureRule, Details, DoneThree, GelRows, type Inside, OverLimits, Unread } from './oven-sections.tsx';
+import { CureRule, Details, OverLimits, Unread } from './oven-sections.tsx';
 import { ovenKicker, ovenTitle, rateFigure } from './oven-words.ts';
 import { ReadingsList } from './readings-list.tsx';
 import { TemperatureChips } from './temperature-chips.tsx';
+import { DoneThree, GelRows } from './tube-sections.tsx';
 import './oven.css';
 
 function insideOf(state: OvenState): Inside[] {
@@ -64,16 +65,21 @@ function OvenActions({ state, at, inside }: { state: OvenState; at: OvenNow; ins
   );
 }
 
+function offWords({ burning, phase }: OvenNow): string {
+  if (!burning) return 'oven went off';
+  return phase === 'held' ? 'hold was done' : 'oven off';
+}
+
 function OvenFigures({ results, at }: { results: OvenResults; at: OvenNow }) {
   const isOff = !at.burning;
   return (
     <div class="oven-figures">
       <Figures
         items={[
-          isOff
+          isOff || at.phase === 'held'
             ? { value: formatDuration(at.held), label: 'held' }
             : { value: formatDuration(at.holdLeft), label: 'of hold left' },
-          { value: formatClockTime(at.offAt), label: isOff ? 'oven went off' : 'oven off' },
+          { value: formatClockTime(at.offAt), label: offWords(at) },
           { value: rateFigure(results.steepest), label: 'steepest read' },
         ]}
       />

@@ -6,15 +6,17 @@ import type { Cure, OverLimit } from './oven-results.ts';
 import { litOf } from './oven-series.ts';
 
 /** What the oven is doing: the title of its screen. */
-export function ovenTitle({ phase, at }: OvenNow): string {
+export function ovenTitle({ phase, at, tooHot, unreadSince }: OvenNow): string {
   const degrees = show(at, 'temperature', 0);
+  if (unreadSince !== undefined) return `Unread since ${formatClockTime(unreadSince)}`;
+  if (tooHot !== undefined) return `Too hot: ${show(tooHot, 'temperature')} read`;
   switch (phase) {
     case 'warming':
       return `Warming to ${degrees}`;
     case 'holding':
       return `Holding at ${degrees}`;
     case 'held':
-      return `Held at ${degrees}, hold done`;
+      return `Hold done at ${degrees}`;
     case 'cooling':
       return `Cooling to ${degrees}`;
     case 'off':

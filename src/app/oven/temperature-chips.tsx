@@ -7,6 +7,7 @@ import { show } from '#app/state/show.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime } from '#shared/units/time.ts';
 import { AskTimeSheet } from './ask-time-sheet.tsx';
+import { ChipsChoices } from './chips-choices.tsx';
 import { type Chip, chipsAround, expectedReading } from './expected.ts';
 import { type Logging, useLogging } from './logging.ts';
 import { OtherSheet } from './other-sheet.tsx';
@@ -33,31 +34,6 @@ function useChips(load: OvenState, channel: string, isChosen: boolean): { chips:
     held.current = { about, key, expected, chips: chipsAround(expected, system) };
   }
   return held.current;
-}
-
-function Choices({ load, logging, onTime }: { load: OvenState; logging: Logging; onTime: () => void }) {
-  const { channel, at } = logging;
-  const { channels } = load.header;
-  return (
-    <div class="chips-row chips-choices">
-      {channels.length > 1 &&
-        channels.map((c) => (
-          <button
-            key={c.id}
-            type="button"
-            aria-pressed={c.id === channel.value}
-            onClick={() => {
-              channel.value = c.id;
-            }}
-          >
-            {c.name}
-          </button>
-        ))}
-      <button type="button" onClick={onTime}>
-        Time: {at.value === undefined ? 'now' : formatClockTime(at.value)}
-      </button>
-    </div>
-  );
 }
 
 /** Says what was logged, where the next press was made. */
@@ -90,7 +66,7 @@ export function TemperatureChips({ load, channel: first }: Props) {
   };
   return (
     <>
-      <Choices load={load} logging={logging} onTime={askTime} />
+      <ChipsChoices load={load} logging={logging} onTime={askTime} />
       <div class="chips-row chips-degrees" role="group" aria-label="What it reads">
         {chips.map((chip) => (
           <button
