@@ -59,6 +59,12 @@ function sayAll(alarms: readonly Alarm[]): void {
   }
 }
 
+/** What a clock that is over sounds like, for trying out; a touch has to have unlocked it. */
+export function tryAlarm(): void {
+  play(sounds.due);
+  vibrate(shakes.due);
+}
+
 function ringWhenDue(): void {
   let rung: Rung = new Map();
   effect(() => {

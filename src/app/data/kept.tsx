@@ -11,7 +11,7 @@ import { formatBytes } from './file-words.ts';
 const promise: Record<Keeping, string> = {
   unknown: '',
   kept: 'This browser promises to keep it.',
-  mayBeCleared: 'It may throw it away when the phone is full: back up.',
+  mayBeCleared: 'This browser may throw it away when the phone is full: back up.',
   unsupported: 'This browser promises nothing about keeping it: back up.',
 };
 

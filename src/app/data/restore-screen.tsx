@@ -1,4 +1,4 @@
-import { useEffect, useId } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { Action, LinkButton } from '#app/parts/action.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
 import { Rule } from '#app/parts/rule.tsx';
@@ -16,13 +16,13 @@ import './data.css';
 
 const back = { to: '/data', label: 'Data and backup' };
 
-function FileField() {
-  const id = useId();
+/** A file field that looks and lies like an action. */
+function ChooseFile({ again }: { again: boolean }) {
   return (
-    <div class="field">
-      <label for={id}>Backup file</label>
+    <label class={again ? 'secondary choose-file' : 'action action-main choose-file'}>
+      {again ? 'Choose another file' : 'Choose a backup file'}
       <input
-        id={id}
+        class="visually-hidden"
         type="file"
         accept=".txt,.json,text/plain,application/json"
         onChange={(event) => {
@@ -32,7 +32,7 @@ function FileField() {
           event.currentTarget.value = '';
         }}
       />
-    </div>
+    </label>
   );
 }
 
@@ -91,13 +91,29 @@ function Done({ outcome }: { outcome: (Restoring & { step: 'done' })['outcome'] 
 }
 
 function Actions({ at }: { at: Restoring }) {
-  if (at.step === 'checked') {
-    return <Action onPress={() => mergeIn(at.name, at.checked)}>Merge it in</Action>;
+  switch (at.step) {
+    case 'reading':
+    case 'merging':
+      return (
+        <Action onPress={() => {}} not="Keep this page open">
+          Merge it in
+        </Action>
+      );
+    case 'done':
+      return <Action onPress={() => go('/record')}>See the record</Action>;
+    case 'checked':
+    case 'stopped':
+      return (
+        <>
+          <ChooseFile again />
+          <Action onPress={() => mergeIn(at.name, at.checked)}>
+            {at.step === 'checked' ? 'Merge it in' : 'Go on merging it in'}
+          </Action>
+        </>
+      );
+    default:
+      return <ChooseFile again={false} />;
   }
-  if (at.step === 'stopped') {
-    return <Action onPress={() => mergeIn(at.name, at.checked)}>Go on merging it in</Action>;
-  }
-  return at.step === 'done' ? <Action onPress={() => go('/record')}>See the record</Action> : null;
 }
 
 /** What is in this file, and shall it come in? */
@@ -119,13 +135,18 @@ export function RestoreScreen() {
       </Screen>
     );
   }
-  const busy = at.step === 'merging' || at.step === 'reading';
   return (
     <Screen
       title={at.step === 'done' ? 'Merged in' : 'Restore a backup'}
       back={back}
-      actions={at.step === 'choose' || at.step === 'refused' || busy ? undefined : <Actions at={at} />}
+      actions={<Actions at={at} />}
     >
+      {at.step === 'choose' && (
+        <p>
+          A backup is a text file saved on this Data screen, here or on another phone. Every line of it is
+          checked before anything is stored, and it is merged into what is here: nothing is taken away.
+        </p>
+      )}
       {at.step === 'refused' && <Refused at={at} />}
       {at.step === 'stopped' && (
         <Warning kind="stop" title="Not all of it is in" announce>
@@ -146,7 +167,6 @@ export function RestoreScreen() {
           unit="%"
         />
       )}
-      {!busy && at.step !== 'done' && <FileField />}
     </Screen>
   );
 }

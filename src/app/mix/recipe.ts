@@ -16,7 +16,11 @@ const usableOfGel = 0.65;
 export const filmFactor = 2;
 
 /** kg of hardener to 1 kg of resin, however the data sheet states it. */
-export function hardenerPerResin({ ratio, resinDensity, hardenerDensity }: ResinSystem): number {
+export function hardenerPerResin({
+  ratio,
+  resinDensity,
+  hardenerDensity,
+}: Pick<ResinSystem, 'ratio' | 'resinDensity' | 'hardenerDensity'>): number {
   switch (ratio.by) {
     case 'weight':
       return ratio.phr / 100;

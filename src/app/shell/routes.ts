@@ -66,4 +66,27 @@ export const routes: readonly Route[] = [
   },
   { pattern: '/data/tables', load: () => import('#app/data/tables-screen.tsx').then((m) => m.TablesScreen) },
   { pattern: '/data/erase', load: () => import('#app/data/erase-screen.tsx').then((m) => m.EraseScreen) },
+  { pattern: '/shelf', load: () => import('#app/shelf/shelf-screen.tsx').then((m) => m.ShelfScreen) },
+  {
+    pattern: '/shelf/checklist/new',
+    load: () => import('#app/shelf/checklist-screen.tsx').then((m) => m.ChecklistScreen),
+  },
+  {
+    pattern: '/shelf/checklist/:doc',
+    load: () => import('#app/shelf/checklist-screen.tsx').then((m) => m.ChecklistScreen),
+  },
+  {
+    pattern: '/shelf/checklist/:doc/:stage',
+    load: () => import('#app/shelf/stage-screen.tsx').then((m) => m.StageScreen),
+  },
+  { pattern: '/shelf/:type', load: () => import('#app/shelf/kind-screen.tsx').then((m) => m.KindScreen) },
+  { pattern: '/shelf/:type/new', load: () => import('#app/shelf/item-screen.tsx').then((m) => m.ItemScreen) },
+  {
+    pattern: '/shelf/:type/:doc',
+    load: () => import('#app/shelf/item-screen.tsx').then((m) => m.ItemScreen),
+  },
+  {
+    pattern: '/settings',
+    load: () => import('#app/settings/settings-screen.tsx').then((m) => m.SettingsScreen),
+  },
 ];

@@ -10,6 +10,7 @@ export const docTypes = [
   'release',
   'tape',
   'mandrel',
+  'core',
   'checklist',
 ] as const satisfies readonly DocType[];
 

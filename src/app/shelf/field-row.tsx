@@ -1,0 +1,47 @@
+import type { Signal } from '@preact/signals';
+import { Choice, QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
+import { CurePoints } from './cure-points.tsx';
+import type { Field, WordField } from './fields.ts';
+import { type ItemDraft, pairProblem, textProblem } from './item-draft.ts';
+
+/** More words than fit side by side on a phone are a list. */
+const mostSideBySide = 3;
+
+function WordRow({ field, word }: { field: WordField; word: Signal<string> }) {
+  const shared = {
+    label: field.label,
+    value: word.value,
+    options: field.words,
+    onChange: (value: string) => {
+      word.value = value;
+    },
+  };
+  return field.words.length > mostSideBySide ? <SelectField {...shared} /> : <Choice {...shared} />;
+}
+
+/** One line of the table of fields, as it is filled in. */
+export function FieldRow({ draft, field }: { draft: ItemDraft; field: Field }) {
+  const hint = field.hint?.();
+  if (field.as === 'curePoints') return <CurePoints draft={draft} />;
+  if (field.as === 'number') {
+    const input = draft.numbers.get(field.path);
+    const together = input?.touched.value || draft.pressed.value ? pairProblem(draft, field.path) : undefined;
+    return (
+      <>
+        {input && <QuantityField label={field.label} input={input} hint={hint} />}
+        {together && (
+          <p class="field-problem" role="alert">
+            {together}
+          </p>
+        )}
+      </>
+    );
+  }
+  const text = draft.texts.get(field.path);
+  if (!text) return null;
+  if (field.as === 'word') return <WordRow field={field} word={text} />;
+  const problem = draft.pressed.value ? textProblem(draft, field) : undefined;
+  return (
+    <TextField label={field.label} text={text} hint={hint} problem={problem} long={field.long === true} />
+  );
+}

@@ -1,0 +1,149 @@
+import { type Signal, signal } from '@preact/signals';
+import * as z from 'zod/mini';
+import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
+import { clothBody } from '#shared/record/cloth.ts';
+import { mandrelBody } from '#shared/record/mandrel.ts';
+import { releaseSystemBody } from '#shared/record/release-system.ts';
+import { resinSystemBody } from '#shared/record/resin-system.ts';
+import type { Body } from '#shared/record/revision.ts';
+import { tapeBody } from '#shared/record/tape.ts';
+import { type Field, itemFields } from './fields.ts';
+import type { ItemType } from './kinds.ts';
+import { ownNote } from './own-note.ts';
+
+export interface CurePointInput {
+  temperature: QuantityInput;
+  time: QuantityInput;
+}
+
+/** A thing on the shelf while it is written down: numbers, words and texts by where they stand in it. */
+export interface ItemDraft {
+  type: ItemType;
+  numbers: Map<string, QuantityInput>;
+  texts: Map<string, Signal<string>>;
+  curePoints: Signal<readonly CurePointInput[]>;
+  /** Problems are shown from the first press on. */
+  pressed: Signal<boolean>;
+}
+
+type Loose = Record<string, unknown>;
+const isLoose = (value: unknown): value is Loose => typeof value === 'object' && value !== null;
+
+function valueAt(body: unknown, path: string): unknown {
+  return path.split('.').reduce<unknown>((at, key) => (isLoose(at) ? at[key] : undefined), body);
+}
+
+/** A copy of the body with another value there; undefined takes it out. What this version does not know stays. */
+function withValue(body: Loose, [key = '', ...rest]: string[], value: unknown): Loose {
+  const { [key]: old, ...others } = body;
+  const next = rest.length === 0 ? value : withValue(isLoose(old) ? old : {}, rest, value);
+  return next === undefined ? others : { ...others, [key]: next };
+}
+
+export function curePointInput(point?: { temperature: number; time: number }): CurePointInput {
+  return {
+    temperature: quantityInput(point?.temperature, { quantity: 'temperature', min: 263.15, max: 673.15 }),
+    time: quantityInput(point?.time, { quantity: 'duration', min: 60, max: 60 * 86_400 }),
+  };
+}
+
+const pointsAt = (body: unknown): { temperature: number; time: number }[] => {
+  const points = valueAt(body, 'curePoints');
+  return Array.isArray(points) ? points : [];
+};
+
+function textFor(field: Field, body: Body<ItemType> | undefined): string {
+  const kept = valueAt(body, field.path);
+  if (field.path === 'note' && body?.typical) return ownNote(String(kept ?? ''));
+  const first = field.as === 'word' ? field.words[0]?.value : '';
+  return typeof kept === 'string' ? kept : (first ?? '');
+}
+
+export function itemDraft(type: ItemType, body?: Body<ItemType>): ItemDraft {
+  const draft: ItemDraft = {
+    type,
+    numbers: new Map(),
+    texts: new Map(),
+    curePoints: signal(pointsAt(body).map(curePointInput)),
+    pressed: signal(false),
+  };
+  for (const field of itemFields[type]) {
+    if (field.as === 'number') {
+      const kept = valueAt(body, field.path);
+      draft.numbers.set(
+        field.path,
+        quantityInput(typeof kept === 'number' ? kept : undefined, field.options),
+      );
+    } else if (field.as !== 'curePoints') draft.texts.set(field.path, signal(textFor(field, body)));
+  }
+  return draft;
+}
+
+/** The fields that are asked for as things stand. */
+export function askedFields({ type, texts }: ItemDraft): Field[] {
+  return itemFields[type].filter(({ only }) => !only || texts.get(only[0])?.value === only[1]);
+}
+
+/** One sentence for what two fields say together. */
+export function pairProblem(draft: ItemDraft, path: string): string | undefined {
+  if (draft.type !== 'tape') return undefined;
+  const at = (key: string) => draft.numbers.get(key)?.si.value;
+  const [shrinks, pulls, highest] = [at('shrinksFrom'), at('pullsFrom'), at('highestTemperature')];
+  if (path === 'pullsFrom' && shrinks !== undefined && pulls !== undefined && pulls < shrinks) {
+    return 'It cannot pull hardest before it begins to shrink: check the two.';
+  }
+  if (path === 'highestTemperature' && highest !== undefined && pulls !== undefined && highest < pulls) {
+    return 'It would fail before it pulls: what it stands is not below where it pulls hardest.';
+  }
+  return undefined;
+}
+
+export function textProblem(draft: ItemDraft, field: Field): string | undefined {
+  if (field.as !== 'text') return undefined;
+  const text = draft.texts.get(field.path)?.value.trim() ?? '';
+  if (text.length > (field.long ? 20_000 : 200)) return 'That is too long for this field: shorten it.';
+  return text || field.optional ? undefined : `Write something here, like ${field.example ?? 'a name'}.`;
+}
+
+/** Shows every problem; true when there is none. */
+export function isGood(draft: ItemDraft): boolean {
+  draft.pressed.value = true;
+  const asked = askedFields(draft);
+  const points = draft.curePoints.value.flatMap((p) => [p.temperature, p.time]);
+  const numbers = asked.flatMap(({ path }) => draft.numbers.get(path) ?? []);
+  for (const input of [...numbers, ...points]) input.touched.value = true;
+  return (
+    [...numbers, ...points].every((input) => input.problem.value === undefined) &&
+    asked.every((f) => textProblem(draft, f) === undefined && pairProblem(draft, f.path) === undefined)
+  );
+}
+
+function written(draft: ItemDraft, field: Field): unknown {
+  if (field.as === 'number') return draft.numbers.get(field.path)?.si.value;
+  if (field.as === 'curePoints') {
+    return draft.curePoints.value.map((p) => ({
+      temperature: p.temperature.si.value,
+      time: p.time.si.value,
+    }));
+  }
+  return draft.texts.get(field.path)?.value.trim() || undefined;
+}
+
+const schemas = {
+  cloth: clothBody,
+  resin: resinSystemBody,
+  release: releaseSystemBody,
+  tape: tapeBody,
+  mandrel: mandrelBody,
+} satisfies Record<ItemType, z.ZodMiniType>;
+
+/** As typed, and no longer typical; undefined while something is missing. */
+export function bodyOf(draft: ItemDraft, before?: Body<ItemType>): Body<ItemType> | undefined {
+  const { typical: _, ...kept } = (before ?? {}) as Loose;
+  let body: Loose = kept;
+  for (const { path } of itemFields[draft.type]) body = withValue(body, path.split('.'), undefined);
+  for (const field of askedFields(draft))
+    body = withValue(body, field.path.split('.'), written(draft, field));
+  const checked = z.safeParse<z.ZodMiniType>(schemas[draft.type], body);
+  return checked.success ? (checked.data as Body<ItemType>) : undefined;
+}

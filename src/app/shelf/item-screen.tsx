@@ -1,0 +1,98 @@
+import { Fragment } from 'preact';
+import { Action, Secondary } from '#app/parts/action.tsx';
+import { Conflict } from '#app/parts/conflict.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { Warning } from '#app/parts/warning.tsx';
+import { go, type Params } from '#app/router.ts';
+import { type Doc, findDoc, saveDoc } from '#app/state/documents.ts';
+import { FieldRow } from './field-row.tsx';
+import { askedFields, bodyOf, type ItemDraft, isGood, itemDraft } from './item-draft.ts';
+import { type ItemType, isItemType, kindWords } from './kinds.ts';
+import { NotOnShelf } from './not-on-shelf.tsx';
+import { RatioLine } from './ratio-line.tsx';
+import './shelf.css';
+
+/** What is typed here stays while the builder looks something up elsewhere. */
+const drafts = new Map<string, ItemDraft>();
+
+function draftFor(key: string, make: () => ItemDraft): ItemDraft {
+  const kept = drafts.get(key) ?? make();
+  drafts.set(key, kept);
+  return kept;
+}
+
+/** The grams stand under the last of the fields that make the ratio. */
+function Fields({ draft }: { draft: ItemDraft }) {
+  const asked = askedFields(draft);
+  const lastOfRatio = asked.filter((f) => f.path.startsWith('ratio.')).at(-1)?.path;
+  return (
+    <>
+      {asked.map((field) => (
+        <Fragment key={field.path}>
+          <FieldRow draft={draft} field={field} />
+          {field.path === lastOfRatio && <RatioLine draft={draft} />}
+        </Fragment>
+      ))}
+    </>
+  );
+}
+
+function Typical({ found }: { found: Doc<ItemType> }) {
+  if (!found.body.typical) return null;
+  return (
+    <Warning kind="amber" title="Typical: check your data sheet">
+      {found.body.note} This mark goes once you save your own values.
+    </Warning>
+  );
+}
+
+function ShelfLife({ type, found }: { type: ItemType; found: Doc<ItemType> }) {
+  const move = async (retired: boolean) => {
+    if (await saveDoc(type, found.body, { doc: found.doc, retired })) go(`/shelf/${type}`);
+  };
+  return found.retired ? (
+    <Secondary onPress={() => move(false)}>Put it back on the shelf</Secondary>
+  ) : (
+    <Secondary onPress={() => move(true)}>Take it off the shelf</Secondary>
+  );
+}
+
+function Item({ type, found }: { type: ItemType; found: Doc<ItemType> | undefined }) {
+  const key = found?.revision.id ?? `new ${type}`;
+  const draft = draftFor(key, () => itemDraft(type, found?.body));
+  const save = async () => {
+    const body = isGood(draft) ? bodyOf(draft, found?.body) : undefined;
+    if (!body) {
+      // After the problems are drawn.
+      requestAnimationFrame(() => document.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus());
+      return;
+    }
+    if (!(await saveDoc(type, body, found ? { doc: found.doc } : {}))) return;
+    drafts.delete(key);
+    go(`/shelf/${type}`);
+  };
+  return (
+    <Screen
+      title={found?.body.name ?? kindWords[type].fresh}
+      back={{ to: `/shelf/${type}`, label: kindWords[type].many }}
+      actions={<Action onPress={save}>{found ? 'Save as a new revision' : 'Put it on the shelf'}</Action>}
+    >
+      {found && <Conflict type={type} doc={found} />}
+      {found && <Typical found={found} />}
+      <Fields draft={draft} />
+      {found && <ShelfLife type={type} found={found} />}
+      <p class="quiet small">
+        Builds keep what they were started with. Plans take what is here when they are used.
+      </p>
+    </Screen>
+  );
+}
+
+/** What does the data sheet say of it? */
+export function ItemScreen({ params }: { params: Params }) {
+  const { type, doc } = params;
+  if (!isItemType(type)) return <NotOnShelf />;
+  const found: Doc<ItemType> | undefined = findDoc(type, doc);
+  if (doc !== undefined && !found) return <NotOnShelf />;
+  return <Item key={found?.revision.id ?? 'new'} type={type} found={found} />;
+}
