@@ -76,7 +76,7 @@ function Further({ clocks }: { clocks: readonly RunningClock[] }) {
           {c.name} <b>{shortFigure(c)}</b>
         </span>
       ))}
-      {more > 0 && <span>+{more} more</span>}
+      {more > 0 && <span>+{more}</span>}
     </span>
   );
 }
