@@ -43,6 +43,8 @@ export function PourView({ state, cup, mixing, inCup }: Props) {
   const { figure, unit } = showSplit(target, 'mass', decimalsForScaleStep(step, system));
   const wrong = reading.kind === 'wrong' ? reading.says : undefined;
   const problem = wrong ?? overWords(told, verdict);
+  const inGrams =
+    system === 'metric' ? '' : `= ${formatQuantity(target, { quantity: 'mass', system: 'metric' })}; `;
   const openScale = () => {
     scaleOpen.value = true;
   };
@@ -67,10 +69,7 @@ export function PourView({ state, cup, mixing, inCup }: Props) {
           label={`Scale, stop at ${mass(target)}`}
         />
         <p class={problem ? 'pour-note pour-problem' : 'pour-note'} role={problem ? 'alert' : undefined}>
-          {problem ?? targetWords(told, runningTotal)}
-          {!problem && system !== 'metric' && (
-            <> = {formatQuantity(target, { quantity: 'mass', system: 'metric' })} in all</>
-          )}
+          {problem ?? `${inGrams}${targetWords(told, runningTotal)}`}
         </p>
         <Keypad text={text} label={`Scale reads, ${unit}`} />
       </div>

@@ -2,9 +2,9 @@ import { Action } from '#app/parts/action.tsx';
 import { Choice } from '#app/parts/field.tsx';
 import { Sheet } from '#app/parts/sheet.tsx';
 import { changeSettings, settings } from '#app/state/settings.ts';
-import { show } from '#app/state/show.ts';
 import type { Settings } from '#shared/record/settings.ts';
-import { formatNumber } from '#shared/units/format.ts';
+import { formatNumber, inUnits } from '#shared/units/format.ts';
+import { parseQuantity } from '#shared/units/parse.ts';
 
 const shows: { value: Settings['scaleShows']; label: string }[] = [
   { value: 'runningTotal', label: 'Both parts together' },
@@ -14,10 +14,22 @@ const units: { value: Settings['units']; label: string }[] = [
   { value: 'metric', label: 'Grams' },
   { value: 'inchPound', label: 'Ounces' },
 ];
-const grams = [0.01, 0.1, 0.5, 1, 2, 5];
 
-const stepWords = (kg: number) =>
-  settings.value.units === 'metric' ? `${formatNumber(kg * 1000, 2, true)}\u00a0g` : show(kg, 'mass', 4);
+/** Steps that scales are sold with (common practice, no source). */
+const steps: Record<Settings['units'], readonly string[]> = {
+  metric: ['0.01 g', '0.1 g', '0.5 g', '1 g', '2 g', '5 g'],
+  inchPound: ['0.001 oz', '0.005 oz', '0.01 oz', '0.05 oz', '0.1 oz', '0.2 oz'],
+};
+
+function kg(text: string, system: Settings['units']): number {
+  const parsed = parseQuantity(text, { quantity: 'mass', system });
+  return parsed.ok ? parsed.si : 0;
+}
+
+function stepWords(step: number): string {
+  const { value, unit } = inUnits(step, { quantity: 'mass', system: settings.value.units });
+  return `${formatNumber(value, 4, true)}\u00a0${unit}`;
+}
 
 /** In one line, what the app takes the scale to be. */
 export function scaleWords(): string {
@@ -29,7 +41,8 @@ export function scaleWords(): string {
 /** How the scale on this bench is used. It holds from the next figure on. */
 export function ScaleSheet({ onClose }: { onClose: () => void }) {
   const { scaleShows, scaleStep, units: system } = settings.value;
-  const steps = grams.map((g) => ({ value: String(g), label: stepWords(g / 1000) }));
+  const options = steps[system].map((text) => ({ value: text, label: text.replace(' ', '\u00a0') }));
+  const isSet = (text: string) => Math.abs(kg(text, system) / scaleStep - 1) < 1e-6;
   return (
     <Sheet title="The scale" onClose={onClose} actions={<Action onPress={onClose}>Use it like this</Action>}>
       <Choice
@@ -46,9 +59,9 @@ export function ScaleSheet({ onClose }: { onClose: () => void }) {
       />
       <Choice
         label="Smallest step"
-        value={steps.find((s) => Math.abs(Number(s.value) - scaleStep * 1000) < 1e-9)?.value}
-        options={steps}
-        onChange={(value) => changeSettings({ scaleStep: Number(value) / 1000 })}
+        value={steps[system].find(isSet)}
+        options={options}
+        onChange={(text) => changeSettings({ scaleStep: kg(text, system) })}
       />
     </Sheet>
   );
