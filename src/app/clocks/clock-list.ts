@@ -98,6 +98,9 @@ function rank({ phase, left }: RunningClock): number {
   return phase === 'warning' ? 1 : 2;
 }
 
+/** Resin costs a tube, a timer a walk: while neither is due, resin comes first. */
+const isResin = ({ kind }: RunningClock) => kind === 'potLife' || kind === 'tape';
+
 /** Every clock that nobody has answered yet, the most urgent first. */
 export function listClocks({ builds, ovenLoads, clocks }: Bench, now: number): RunningClock[] {
   const ofBuilds = builds.flatMap((state) => {
@@ -109,7 +112,9 @@ export function listClocks({ builds, ovenLoads, clocks }: Bench, now: number): R
     return state.clocks.flatMap((c) => running(c, place, now));
   });
   const own = clocks.flatMap((c) => running(c, { to: '/clocks' }, now));
-  return [...ofBuilds, ...ofOvenLoads, ...own].sort((a, b) => rank(a) - rank(b) || a.left - b.left);
+  return [...ofBuilds, ...ofOvenLoads, ...own].sort(
+    (a, b) => rank(a) - rank(b) || Number(isResin(b)) - Number(isResin(a)) || a.left - b.left,
+  );
 }
 
 /** A clock that ended long ago is told, but does not ring, keep the screen on or hold back an update. */

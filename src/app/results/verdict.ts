@@ -10,12 +10,12 @@ export interface Verdict {
 /** What a fiber volume means, in a word and what to look for. */
 export function verdict(fiberVolume: number): Verdict {
   if (fiberVolume > leanOver) {
-    return { word: 'lean', says: 'Lean: tap and look for dry spots. Taped tubes may rightly be leaner.' };
+    return { word: 'lean', says: 'Tap and look for dry spots. Taped tubes may rightly be leaner.' };
   }
   if (fiberVolume < richUnder) {
     return {
       word: 'rich',
-      says: 'Rich: weight that carries nothing. Less resin, or more squeeze, next time.',
+      says: 'Weight that carries nothing. Less resin, or more squeeze, next time.',
     };
   }
   return { word: 'good', says: 'Good hand work.' };

@@ -1,0 +1,70 @@
+// Draws the README's pictures from the demo shop: npm run demo:pictures
+import { mkdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { chromium } from 'playwright';
+import { findChromium, QUIET_FLAGS } from '../scripts/ensure-chromium.mjs';
+import { serve } from '../scripts/serve.mjs';
+
+const folder = fileURLToPath(new URL('pictures/', import.meta.url));
+const phone = { viewport: { width: 360, height: 740 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true };
+
+/** @type {import('node:http').Server} */
+const server = serve(fileURLToPath(new URL('../dist', import.meta.url)));
+await new Promise((ready) => server.listen(0, '127.0.0.1', () => ready(undefined)));
+const address = server.address();
+if (typeof address !== 'object' || address === null) throw new Error('the server has no port');
+const root = `http://localhost:${address.port}/`;
+
+const browser = await chromium.launch({ executablePath: await findChromium(), args: QUIET_FLAGS });
+const page = await (await browser.newContext(phone)).newPage();
+
+/** @param {string} to */
+async function open(to) {
+  await page.goto(`${root}#${to}`);
+  await page.waitForFunction((hash) => location.hash === hash, `#${to}`);
+  await page.waitForTimeout(500);
+}
+
+/** @param {string} name */
+const draw = (name) => page.screenshot({ path: `${folder}${name}.png` });
+
+/** Where the first line that says `words` leads. @param {string} words */
+async function linkOf(words) {
+  const href = await page.getByRole('link', { name: words }).first().getAttribute('href');
+  if (!href) throw new Error(`no line says ${words}`);
+  return href.replace('#', '');
+}
+
+mkdirSync(folder, { recursive: true });
+await page.goto(root);
+await page.getByRole('button', { name: 'Load the demo shop' }).tap();
+await page.getByText('Demo shop, not your record').waitFor();
+await page.getByRole('heading', { name: 'On the bench' }).tap();
+await draw('bench');
+
+const boom = await linkOf('Boom no. 2');
+const oven = await linkOf('Oven load 5');
+const cutting = await linkOf('Lower mast no. 2');
+await open(cutting);
+await draw('route');
+await open(boom.replace('/build/', '/mix/'));
+await draw('mix');
+await open('/clocks');
+await draw('clocks');
+await open(oven);
+await page.evaluate(() => scrollTo(0, 0));
+await draw('oven');
+await open('/plans');
+await open(await linkOf('Lower mast'));
+await draw('plan');
+await open('/record');
+await draw('record');
+await open(await linkOf('Sprit no. 1'));
+await draw('weighed');
+await page.evaluate(() => {
+  document.documentElement.dataset.theme = 'dark';
+});
+await draw('dark');
+
+await browser.close();
+server.close();
