@@ -75,18 +75,18 @@ export function Details({ state, results, at }: { state: OvenState; results: Ove
   const { holdLow, holdHigh } = state.header.schedule;
   const { series, highestPart, highestAir, aboveHead } = results;
   const peak = (r: OvenResults['highestAir']) =>
-    r ? [show(r.temperature, 'temperature'), sinceLit(series.from, r.time)] : ['–', ''];
+    r ? `${show(r.temperature, 'temperature')} at ${sinceLit(series.from, r.time)}` : '–';
   const by = series.by === 'part' ? 'coldest part' : 'air';
   return (
     <>
       <Lines
         rows={[
-          ['Highest read on a part', ...peak(highestPart)],
-          ['Highest read of the air', ...peak(highestAir)],
-          [`${show(holdLow, 'temperature')} or more, ${by}`, formatDuration(at.held), ''],
+          ['Highest read on a part', peak(highestPart)],
+          ['Highest read of the air', peak(highestAir)],
+          [`${show(holdLow, 'temperature')} or more, ${by}`, formatDuration(at.held)],
           ...(holdHigh === undefined
             ? []
-            : [[`Over ${show(holdHigh, 'temperature')}, hottest`, formatDuration(aboveHead), '']]),
+            : [[`Over ${show(holdHigh, 'temperature')}, hottest`, formatDuration(aboveHead)]]),
           ...state.header.limits.map((l) => [
             `Limit of the ${l.name}`,
             show(l.highest, 'temperature'),

@@ -9,7 +9,7 @@ import { litOf } from './oven-series.ts';
 export function ovenTitle({ phase, at, tooHot, unreadSince }: OvenNow): string {
   const degrees = show(at, 'temperature', 0);
   if (unreadSince !== undefined) return `Unread since ${formatClockTime(unreadSince)}`;
-  if (tooHot !== undefined) return `Too hot: ${show(tooHot, 'temperature')} read`;
+  if (tooHot !== undefined) return `Too hot: ${show(tooHot, 'temperature', 0)} read`;
   switch (phase) {
     case 'warming':
       return `Warming to ${degrees}`;
