@@ -22,6 +22,10 @@ export interface BuildState {
   films: Map<number, { in?: number; out?: number }>;
   /** Latest weight of each thing, kg */
   weights: Map<WeightOf, Fact<EntryOf<'weight'>>>;
+  /** Latest weight of each piece of the wall that was weighed by itself, kg */
+  pieceWeights: Map<string, Fact<EntryOf<'weight'>>>;
+  /** Where the outer edge landed, latest of each piece and station. */
+  edgeMarks: Fact<EntryOf<'edgeMark'>>[];
   measurements: Fact<EntryOf<'measurement'>>[];
   checks: Fact<EntryOf<'check'>>[];
   notes: Fact<EntryOf<'note'>>[];
@@ -45,6 +49,19 @@ function foldFilms(counts: readonly Fact<EntryOf<'filmCount'>>[]): BuildState['f
     films.set(e.round, round);
   }
   return films;
+}
+
+/** A piece alone never stands for all the cut cloth. */
+function foldWeights(
+  weights: readonly Fact<EntryOf<'weight'>>[],
+): Pick<BuildState, 'weights' | 'pieceWeights'> {
+  const state = { weights: new Map(), pieceWeights: new Map() };
+  for (const fact of weights) {
+    const { piece, what } = fact.entry;
+    if (piece === undefined) state.weights.set(what, fact);
+    else state.pieceWeights.set(piece, fact);
+  }
+  return state;
 }
 
 /** Clocks end when answered, and a pot life when its cup is empty or thrown out. */
@@ -97,7 +114,10 @@ export function foldBuild(header: BuildHeader, entries: readonly AnyEntry[]): Bu
     ...(surroundings && { surroundings }),
     overrides: of(facts, 'override'),
     films: foldFilms(of(facts, 'filmCount')),
-    weights: new Map(of(facts, 'weight').map((f) => [f.entry.what, f])),
+    ...foldWeights(of(facts, 'weight')),
+    edgeMarks: [
+      ...new Map(of(facts, 'edgeMark').map((f) => [`${f.entry.piece} ${f.entry.station}`, f])).values(),
+    ],
     measurements: of(facts, 'measurement'),
     checks: of(facts, 'check'),
     notes: of(facts, 'note'),

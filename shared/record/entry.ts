@@ -142,6 +142,8 @@ export const entry = z.discriminatedUnion('kind', [
     /** kg */
     mass: nonNegative,
     round: z.optional(round),
+    /** The piece of the plan's wall that alone was on the scale. */
+    piece: z.optional(id),
   }),
   z.looseObject({
     ...base,
@@ -151,6 +153,18 @@ export const entry = z.discriminatedUnion('kind', [
     station: nonNegative,
     /** m */
     value: positive,
+  }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('edgeMark'),
+    /** Distance from the datum end, m */
+    station: nonNegative,
+    /** Where the outer edge landed from the plan's mark, m; above 0 further round. */
+    off: z.number().check(z.gte(-1), z.lte(1)),
+    /** How well that was read, m */
+    reading: z.optional(positive),
+    /** The piece of the plan's wall whose edge it is; the last one, the outside, when absent. */
+    piece: z.optional(id),
   }),
   z.looseObject({
     ...base,

@@ -2,6 +2,7 @@ import type { Body, DocType, Revision } from '#shared/record/revision.ts';
 import { revisionVersion } from '#shared/record/revision.ts';
 import { starterChecklists } from './starter-checklists.ts';
 import { starterCloths } from './starter-cloths.ts';
+import { starterCores } from './starter-cores.ts';
 import { starterMandrels } from './starter-mandrels.ts';
 import { starterReleases } from './starter-releases.ts';
 import { starterResins } from './starter-resins.ts';
@@ -21,6 +22,7 @@ export function starterShelf(): Shelved[] {
     ...shelve('release', starterReleases),
     ...shelve('tape', starterTapes),
     ...shelve('mandrel', starterMandrels),
+    ...shelve('core', starterCores),
     ...shelve('checklist', starterChecklists),
   ];
 }

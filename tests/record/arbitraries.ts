@@ -116,7 +116,18 @@ const bodies: { [K in EntryKind]: fc.Arbitrary<{ kind: K }> } = {
     outcome: fc.constantFrom(...checkOutcomes),
     cup,
   }),
-  weight: fc.record({ kind: kind('weight'), what: fc.constantFrom(...weightsOf), mass }),
+  weight: fc
+    .record(
+      { what: fc.constantFrom(...weightsOf), mass, piece: fc.constantFrom('skin', 'sleeve') },
+      { requiredKeys: ['what', 'mass'] },
+    )
+    .map((rest) => ({ kind: 'weight' as const, ...rest })),
+  edgeMark: fc.record({
+    kind: kind('edgeMark'),
+    station: fc.constantFrom(0, 0.6, 1.2),
+    // A −0 does not come back from a file as such.
+    off: fc.double({ min: -1, max: 1, noNaN: true }).map((off) => off + 0),
+  }),
   measurement: fc.record({
     kind: kind('measurement'),
     what: fc.constantFrom('outsideDiameter', 'circumference', 'length'),

@@ -66,6 +66,18 @@ export function fixable(entry: Entry): Fixable {
           { key: 'value', label: 'Measured', options: { quantity: 'diameter', positive: true, max: 15 } },
         ],
       };
+    case 'edgeMark':
+      return {
+        ...nothing,
+        numbers: [
+          { key: 'station', label: 'From the datum end', options: { quantity: 'length', min: 0, max: 15 } },
+          {
+            key: 'off',
+            label: 'Further round than the mark',
+            options: { quantity: 'length', min: -1, max: 1 },
+          },
+        ],
+      };
     case 'surroundings':
       return {
         ...nothing,

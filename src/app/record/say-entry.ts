@@ -1,3 +1,4 @@
+import { wallOfBuild } from '#app/cutting/plan-of-build.ts';
 import { show } from '#app/state/show.ts';
 import { weighingOf } from '#app/weigh/weights.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
@@ -37,10 +38,22 @@ export type Subject = BuildState | OvenState;
 
 const isBuild = (s: Subject): s is BuildState => s.header.record === 'build';
 
+function pieceName(subject: Subject, piece: string | undefined): string | undefined {
+  if (!isBuild(subject)) return undefined;
+  return wallOfBuild(subject.header)?.pieces.find((p) => p.id === piece)?.name;
+}
+
 function stepText(subject: Subject, step: string): string {
   if (!isBuild(subject)) return 'Step';
   const found = subject.stages.flatMap((s) => s.steps).find((s) => s.step.id === step);
-  return found?.step.text ?? 'A step that is not on the checklist';
+  if (found) return found.step.text;
+  const piece = pieceName(subject, step);
+  return piece ? `Cut: ${piece}` : 'A step that is not on the checklist';
+}
+
+function offWords(off: number): string {
+  if (Math.abs(off) < 0.000_05) return 'on the mark';
+  return `${show(Math.abs(off), 'length')} ${off > 0 ? 'further round' : 'short of it'}`;
 }
 
 function cupName(subject: Subject, cup: string | undefined): string {
@@ -113,11 +126,19 @@ function describeKnown(subject: Subject, e: Entry): Described {
         value: outcomeWords[e.outcome],
       };
     case 'weight':
-      return { what: weighingOf(e.what)?.title ?? 'Weight', value: show(e.mass, 'mass') };
+      return {
+        what: pieceName(subject, e.piece) ?? weighingOf(e.what)?.title ?? 'Weight',
+        value: show(e.mass, 'mass'),
+      };
     case 'measurement':
       return {
         what: `${e.what === 'circumference' ? 'Around' : e.what === 'length' ? 'Length' : 'Across'} at ${show(e.station, 'length', 0)}`,
         value: show(e.value, 'diameter'),
+      };
+    case 'edgeMark':
+      return {
+        what: `${pieceName(subject, e.piece) ?? 'Outer edge'} against its mark at ${show(e.station, 'length', 0)}`,
+        value: offWords(e.off),
       };
     case 'disposition':
       return { what: e.text ? `Judged: ${e.text}` : 'Judged', value: outcomeWords[e.outcome] };
