@@ -54,10 +54,15 @@ describe('the next reading of an oven load', () => {
     expect(readingDue(ovenOf([lit, { minute: 60, kind: 'ovenStage', stage: 'off' }]))).toBeUndefined();
   });
 
-  it('is due one interval after it was lit, and after the last reading', () => {
-    const every = ovenOf([]).header.schedule.readEvery / 60;
-    expect(readingDue(ovenOf([lit]))).toBe(minutes(5 + every));
-    expect(readingDue(ovenOf([lit, read(40, 330), read(20, 310)]))).toBe(minutes(40 + every));
+  it('is due a quarter of an hour after the last reading while it warms', () => {
+    expect(readingDue(ovenOf([lit]))).toBe(minutes(5 + 15));
+    expect(readingDue(ovenOf([lit, read(40, 320), read(20, 310)]))).toBe(minutes(40 + 15));
+  });
+
+  it('is due one interval of the schedule after the last reading once it holds', () => {
+    const { readEvery, holdLow } = ovenOf([]).header.schedule;
+    expect(readEvery).toBeGreaterThan(15 * 60);
+    expect(readingDue(ovenOf([lit, read(40, holdLow), read(20, 310)]))).toBe(minutes(40 + readEvery / 60));
   });
 
   it('shows the newest reading, whatever order they were written in', () => {

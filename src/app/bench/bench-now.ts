@@ -1,6 +1,7 @@
 import { presentStage, presentStep } from '#app/build/position.ts';
 import { stageWords } from '#app/build/stage-words.ts';
 import { mixPlan } from '#app/mix/mix-plan.ts';
+import { newestReading, nextReadingDue } from '#app/oven/reading-due.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StageName } from '#shared/record/checklist.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
@@ -38,16 +39,14 @@ export function nextOf(state: BuildState): string {
 }
 
 /** When the oven wants its next reading, ms; nothing before it is lit and after it is off. */
-export function readingDue({ header, readings, litAt, offAt }: OvenState): number | undefined {
-  if (litAt === undefined || offAt !== undefined) return undefined;
-  const last = Math.max(litAt, ...readings.flatMap((r) => r.at.map((reading) => reading.at)));
-  return last + header.schedule.readEvery * 1000;
+export function readingDue(state: OvenState): number | undefined {
+  if (state.litAt === undefined || state.offAt !== undefined) return undefined;
+  const last = newestReading(state)?.temperature;
+  const warming = last === undefined || last < state.header.schedule.holdLow;
+  return nextReadingDue(state, state.litAt, warming);
 }
 
 /** The newest reading of all channels, K */
-export function lastReading({ readings }: OvenState): number | undefined {
-  return readings
-    .flatMap((r) => r.at)
-    .sort((a, b) => a.at - b.at)
-    .at(-1)?.temperature;
+export function lastReading(state: OvenState): number | undefined {
+  return newestReading(state)?.temperature;
 }

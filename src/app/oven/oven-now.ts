@@ -2,6 +2,7 @@ import type { OvenState } from '#shared/record/oven-state.ts';
 import type { OvenResults } from './oven-results.ts';
 import { coolsTo, warmsAt } from './oven-schedule.ts';
 import { litOf } from './oven-series.ts';
+import { nextReadingDue } from './reading-due.ts';
 
 export type Phase = 'warming' | 'holding' | 'held' | 'cooling' | 'off' | 'out';
 
@@ -25,8 +26,6 @@ export interface OvenNow {
   unreadSince?: number;
 }
 
-/** While warming, readings are due at least this often, s (10 to 15 min: common practice, no source). */
-const dueWhileWarming = 900;
 /** Below this a thermometer's last figure decides, K and s */
 const hair = 1e-6;
 
@@ -41,13 +40,6 @@ function phaseOf(state: OvenState, results: OvenResults, holdLeft: number, last:
   const inBand = last >= schedule.holdLow - hair;
   if (inBand) return holdLeft > hair ? 'holding' : 'held';
   return holdLeft > hair ? 'warming' : 'cooling';
-}
-
-function dueOf(state: OvenState, phase: Phase): number {
-  const { readEvery } = state.header.schedule;
-  const every = phase === 'warming' ? Math.min(readEvery, dueWhileWarming) : readEvery;
-  const last = state.readings.reduce((most, r) => Math.max(most, r.at.at(-1)?.at ?? 0), litOf(state));
-  return last + every * 1000;
 }
 
 /** s from now until the hold is done, if it goes on as it should; negative when it was done before. */
@@ -84,7 +76,7 @@ export function ovenNow(state: OvenState, results: OvenResults, now: number): Ov
     held,
     holdLeft,
     offAt: state.offAt ?? byReadings ?? bySchedule,
-    ...(burning && { dueAt: dueOf(state, phase) }),
+    ...(burning && { dueAt: nextReadingDue(state, litOf(state), phase === 'warming') }),
     ...(tooHot && { tooHot: hottest }),
     ...(tooLong && { unreadSince: series.from + (newest?.time ?? 0) * 1000 }),
   };

@@ -1,0 +1,19 @@
+import type { OvenState, ReadingAt } from '#shared/record/oven-state.ts';
+
+/** While warming, readings are due at least this often, s (10 to 15 min: common practice, no source). */
+const dueWhileWarming = 900;
+
+/** The newest reading of all channels; each channel's stand in the order they were read. */
+export function newestReading({ readings }: OvenState): ReadingAt | undefined {
+  return readings
+    .flatMap((r) => r.at.at(-1) ?? [])
+    .sort((a, b) => a.at - b.at)
+    .at(-1);
+}
+
+/** When the oven wants its next reading, ms: oftener while it warms. */
+export function nextReadingDue(state: OvenState, litAt: number, warming: boolean): number {
+  const { readEvery } = state.header.schedule;
+  const every = warming ? Math.min(readEvery, dueWhileWarming) : readEvery;
+  return Math.max(litAt, newestReading(state)?.at ?? 0) + every * 1000;
+}
