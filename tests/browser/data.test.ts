@@ -1,6 +1,9 @@
 import { readFile, writeFile } from 'node:fs/promises';
+import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { starterMandrels } from '#shared/reference/starter-mandrels.ts';
 import { buildHeader } from '../record/arbitraries.ts';
+import { backupOf } from './support/backup.ts';
 import { holdDown, phoneOnRealTime } from './support/hands.ts';
 import { seed } from './support/seed.ts';
 
@@ -44,7 +47,9 @@ const recordOf = (backup: string) => backup.trim().split('\n').slice(1, -1).sort
 
 test('a record that was backed up, erased and restored is the same record', async ({ page }, info) => {
   await openWithOwnTube(page);
-  await page.goto('./#/data');
+  const reminder = page.getByText('What you made here is on this phone only.');
+  await expect(reminder).toBeVisible();
+  await page.getByRole('link', { name: 'Back up' }).tap();
   await expect(page.getByText('None yet')).toBeVisible();
   await page.goto('./#/data/erase');
   await expect(page.getByText('No backup was ever saved from this phone.', { exact: false })).toBeVisible();
@@ -54,7 +59,11 @@ test('a record that was backed up, erased and restored is the same record', asyn
   const before = await saveBackup(page, file);
   await expect(page.getByText('Everything here is in it.', { exact: false })).toBeVisible();
 
-  await page.getByRole('link', { name: 'Erase everything here' }).tap();
+  await page.getByRole('link', { name: 'Bench', exact: true }).tap();
+  await expect(page.getByText('Own tube no. 1').first()).toBeVisible();
+  await expect(reminder).toHaveCount(0);
+
+  await page.goto('./#/data/erase');
   await holdDown(phoneOnRealTime(page), /^Hold to erase everything/);
   await expect(page.getByRole('heading', { name: 'Your bench is clear' })).toBeVisible();
   await page.reload();
@@ -110,6 +119,48 @@ test('a file that is no backup is refused in plain words', async ({ page }) => {
   await expect(page.getByRole('alert')).toContainText('It is not a backup of this app');
   await field.setInputFiles({ name: 'empty.txt', mimeType: 'text/plain', buffer: Buffer.alloc(0) });
   await expect(page.getByRole('alert')).toContainText('There is nothing in it.');
+});
+
+test('what two phones changed is listed after a restore, and the builder chooses', async ({ page }) => {
+  await page.goto('./#/shelf/mandrel');
+  await page.getByRole('link', { name: /Ground steel bar/ }).tap();
+  await page.getByLabel('Diameter', { exact: true }).fill('15.9');
+  await page.getByRole('button', { name: 'Save as a new revision' }).tap();
+  await expect(page.getByRole('link', { name: /Ground steel bar/ })).toContainText('15.9');
+
+  const doc = 'starter-mandrel-steel-16';
+  const at = Date.now() - 3600_000;
+  const revision = { record: 'revision', v: 1, type: 'mandrel', doc, parents: [`${doc}-1`], at } as const;
+  const body = { ...starterMandrels[doc], diameter: 0.0161, typical: false };
+  const file = backupOf(
+    [{ ...revision, id: 'other-phone-1', device: 'phone-2', body } as typeof revision],
+    at,
+  );
+  await page.goto('./#/data/restore');
+  await page
+    .getByLabel(/^Choose a/)
+    .setInputFiles({ name: 'other.txt', mimeType: 'text/plain', buffer: Buffer.from(file) });
+  await page.getByRole('button', { name: 'Merge it in' }).tap();
+  await page
+    .getByRole('list', { name: 'Changed on two phones' })
+    .getByRole('link', { name: /Ground steel bar/ })
+    .tap();
+  await expect(page.getByText('They differ in: diameter', { exact: false })).toBeVisible();
+  await page
+    .getByRole('button', { name: /^Keep the one of/ })
+    .last()
+    .tap();
+  await expect(page.getByText('Changed on two phones')).toHaveCount(0);
+  await expect(page.getByLabel('Diameter', { exact: true })).toHaveValue(/^1(5\.9|6\.1)\smm$/);
+});
+
+test('every screen of the data is open to a screen reader', async ({ page }) => {
+  for (const path of ['/data', '/data/restore', '/data/tables', '/data/erase', '/shelf']) {
+    await page.goto(`./#${path}`);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map((v) => [path, v.id, v.nodes[0]?.html])).toEqual([]);
+  }
 });
 
 test('the table of builds opens in a spreadsheet, with a note that looks like a formula kept a note', async ({

@@ -1,40 +1,19 @@
 import { useEffect } from 'preact/hooks';
-import { Action, LinkButton } from '#app/parts/action.tsx';
+import { LinkButton } from '#app/parts/action.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
 import { Rule } from '#app/parts/rule.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
-import { go } from '#app/router.ts';
 import { anyDoc } from '#app/state/documents.ts';
 import { now, zoneAt } from '#app/state/now.ts';
 import { shop } from '#app/state/shop.ts';
 import { formatClockTime, formatDay } from '#shared/units/time.ts';
 import { countOf } from './file-words.ts';
+import { RestoreActions } from './restore-actions.tsx';
 import { faultWords, holdsWords } from './restore-words.ts';
-import { mergeIn, type Restoring, restoring, takeFile } from './restoring.ts';
-import './data.css';
+import { type Restoring, restoring } from './restoring.ts';
 
 const back = { to: '/data', label: 'Data and backup' };
-
-/** A file field that looks and lies like an action. */
-function ChooseFile({ again }: { again: boolean }) {
-  return (
-    <label class={again ? 'secondary choose-file' : 'action action-main choose-file'}>
-      {again ? 'Choose another file' : 'Choose a backup file'}
-      <input
-        class="visually-hidden"
-        type="file"
-        accept=".txt,.json,text/plain,application/json"
-        onChange={(event) => {
-          const file = event.currentTarget.files?.[0];
-          if (file) takeFile(file);
-          // So that the same file, put right, can be chosen again.
-          event.currentTarget.value = '';
-        }}
-      />
-    </label>
-  );
-}
 
 function Refused({ at }: { at: Restoring & { step: 'refused' } }) {
   return (
@@ -90,32 +69,6 @@ function Done({ outcome }: { outcome: (Restoring & { step: 'done' })['outcome'] 
   );
 }
 
-function Actions({ at }: { at: Restoring }) {
-  switch (at.step) {
-    case 'reading':
-    case 'merging':
-      return (
-        <Action onPress={() => {}} not="Keep this page open">
-          Merge it in
-        </Action>
-      );
-    case 'done':
-      return <Action onPress={() => go('/record')}>See the record</Action>;
-    case 'checked':
-    case 'stopped':
-      return (
-        <>
-          <ChooseFile again />
-          <Action onPress={() => mergeIn(at.name, at.checked)}>
-            {at.step === 'checked' ? 'Merge it in' : 'Go on merging it in'}
-          </Action>
-        </>
-      );
-    default:
-      return <ChooseFile again={false} />;
-  }
-}
-
 /** What is in this file, and shall it come in? */
 export function RestoreScreen() {
   const at = restoring.value;
@@ -139,7 +92,7 @@ export function RestoreScreen() {
     <Screen
       title={at.step === 'done' ? 'Merged in' : 'Restore a backup'}
       back={back}
-      actions={<Actions at={at} />}
+      actions={<RestoreActions at={at} />}
     >
       {at.step === 'choose' && (
         <p>

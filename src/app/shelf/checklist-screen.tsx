@@ -2,14 +2,12 @@ import { useSignal } from '@preact/signals';
 import { stageWords } from '#app/build/stage-words.ts';
 import { Action, Secondary } from '#app/parts/action.tsx';
 import { Conflict } from '#app/parts/conflict.tsx';
-import { SelectField, TextField } from '#app/parts/field.tsx';
+import { TextField } from '#app/parts/field.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { go, type Params } from '#app/router.ts';
-import { type Doc, docsOf, findDoc, saveDoc } from '#app/state/documents.ts';
-import { stageNames } from '#shared/record/checklist.ts';
+import { type Doc, findDoc, saveDoc } from '#app/state/documents.ts';
 import { ArrangeKeys, ArrangeList, PutBack } from './arrange.tsx';
 import {
-  addStage,
   type ChecklistDraft,
   checklistDraft,
   checklistOf,
@@ -17,47 +15,11 @@ import {
   moveStage,
   removeStage,
 } from './checklist-draft.ts';
+import { AddStage, StartFrom } from './checklist-stages.tsx';
 import { NotOnShelf } from './not-on-shelf.tsx';
 import './shelf.css';
 
 const list = '/shelf/checklist';
-
-/** A new checklist begins as a copy of one that works. */
-function StartFrom({ draft }: { draft: ChecklistDraft }) {
-  if (draft.list.value.stages.length > 0) return null;
-  return (
-    <SelectField
-      label="Start from a copy of"
-      value=""
-      options={[
-        { value: '', label: 'None: choose stages below' },
-        ...docsOf('checklist').map((d) => ({ value: d.doc, label: d.body.name })),
-      ]}
-      onChange={(doc) => {
-        const found = findDoc('checklist', doc);
-        if (found) draft.list.value = found.body;
-      }}
-    />
-  );
-}
-
-function AddStage({ draft }: { draft: ChecklistDraft }) {
-  const missing = stageNames.filter((name) => !draft.list.value.stages.some((s) => s.stage === name));
-  if (missing.length === 0) return null;
-  return (
-    <SelectField
-      label="Add a stage"
-      value=""
-      options={[
-        { value: '', label: 'Choose one' },
-        ...missing.map((name) => ({ value: name, label: stageWords[name] })),
-      ]}
-      onChange={(name) => {
-        if (name) addStage(draft, name);
-      }}
-    />
-  );
-}
 
 function ShelfLife({ draft, found }: { draft: ChecklistDraft; found: Doc<'checklist'> }) {
   const copy = async () => {
@@ -91,6 +53,7 @@ function Editor({ doc, draft, found }: Props) {
   const at = stages.findIndex((s) => s.stage === chosen.value);
   const one = stages[at];
   const unnamed = draft.name.value.trim() === '';
+  const changed = found && (draft.list.value !== found.body || draft.name.value !== found.body.name);
   const save = async () => {
     pressed.value = true;
     if (unnamed) return;
@@ -101,6 +64,7 @@ function Editor({ doc, draft, found }: Props) {
   };
   return (
     <Screen
+      kicker={changed && 'Changed, not saved yet'}
       title={found?.body.name ?? 'New checklist'}
       back={{ to: list, label: 'Checklists' }}
       actions={

@@ -153,4 +153,35 @@ export const itemFields: Record<ItemType, readonly Field[]> = {
     { as: 'number', path: 'length', label: 'Length', options: { quantity: 'length', min: 0.05, max: 15 } },
     note,
   ],
+  core: [
+    name('Foam sheet, 5 mm'),
+    {
+      as: 'number',
+      path: 'density',
+      label: 'Density',
+      options: { quantity: 'density', min: 5, max: 1500 },
+      hint: () => `Foams ${show(32, 'density')} to ${show(130, 'density')}`,
+    },
+    {
+      as: 'number',
+      path: 'thickness',
+      label: 'Thickness',
+      options: { quantity: 'length', min: 2e-4, max: 0.1 },
+    },
+    {
+      as: 'number',
+      path: 'faceResin',
+      label: 'Resin that a face drinks',
+      options: { quantity: 'arealWeight', min: 0, max: 2 },
+      hint: () => `Each side; cut foam ${show(0.1, 'arealWeight')} to ${show(0.3, 'arealWeight')}`,
+    },
+    {
+      as: 'number',
+      path: 'highestTemperature',
+      label: 'Softens at',
+      options: heat,
+      hint: () => 'On the part',
+    },
+    note,
+  ],
 };

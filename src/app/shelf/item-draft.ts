@@ -2,6 +2,7 @@ import { type Signal, signal } from '@preact/signals';
 import * as z from 'zod/mini';
 import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
 import { clothBody } from '#shared/record/cloth.ts';
+import { coreBody } from '#shared/record/core.ts';
 import { mandrelBody } from '#shared/record/mandrel.ts';
 import { releaseSystemBody } from '#shared/record/release-system.ts';
 import { resinSystemBody } from '#shared/record/resin-system.ts';
@@ -135,6 +136,7 @@ const schemas = {
   release: releaseSystemBody,
   tape: tapeBody,
   mandrel: mandrelBody,
+  core: coreBody,
 } satisfies Record<ItemType, z.ZodMiniType>;
 
 /** As typed, and no longer typical; undefined while something is missing. */

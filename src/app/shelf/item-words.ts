@@ -42,6 +42,10 @@ const say: { [T in ShelfType]: (body: Body<T>) => ItemWords } = {
     about: `${wordFor('mandrel', 'material', m.material)}, ${show(m.length, 'length', 0)} long`,
     value: show(m.diameter, 'diameter'),
   }),
+  core: (c) => ({
+    about: `${show(c.density, 'density')}, stands ${show(c.highestTemperature, 'temperature', 0)}`,
+    value: show(c.thickness, 'length'),
+  }),
   checklist: (c) => ({
     about: count(c.stages.length, 'stage'),
     value: count(

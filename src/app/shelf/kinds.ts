@@ -7,6 +7,7 @@ export const shelfTypes = [
   'release',
   'tape',
   'mandrel',
+  'core',
   'checklist',
 ] as const satisfies DocType[];
 export type ShelfType = (typeof shelfTypes)[number];
@@ -39,6 +40,7 @@ export const kindWords: Record<ShelfType, KindWords> = {
   },
   tape: { many: 'Shrink tapes', fresh: 'New shrink tape', about: 'Where it pulls, and the heat it stands.' },
   mandrel: { many: 'Mandrels', fresh: 'New mandrel', about: 'What the tube is rolled on.' },
+  core: { many: 'Cores', fresh: 'New core', about: 'Foam or other sheet between the skins of a wall.' },
   checklist: {
     many: 'Checklists',
     fresh: 'New checklist',

@@ -1,5 +1,5 @@
 /** How the sentences begin that belong to a typical value only. */
-const ofTypical = /^(Typical|Check them|Weigh a square|Measure yours)/;
+const ofTypical = /^(Typical|Check them|Weigh a square|Weigh a piece|Measure yours)/;
 
 /** What is left of a starter's note once the values are the builder's own. */
 export function ownNote(note: string): string {

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest';
+import { hardenerPerResin } from '#app/mix/recipe.ts';
+import { moved } from '#app/shelf/checklist-draft.ts';
+import { askedFields, bodyOf, isGood, itemDraft, pairProblem } from '#app/shelf/item-draft.ts';
+import { type ItemType, isItemType } from '#app/shelf/kinds.ts';
+import { ownNote } from '#app/shelf/own-note.ts';
+import { gramsWords } from '#app/shelf/ratio-line.tsx';
+import type { ResinSystem } from '#shared/record/resin-system.ts';
+import type { Body } from '#shared/record/revision.ts';
+import { starterResins } from '#shared/reference/starter-resins.ts';
+import { starterShelf } from '#shared/reference/starter-shelf.ts';
+import { starterTapes } from '#shared/reference/starter-tapes.ts';
+
+const items = starterShelf().filter((s) => isItemType(s.type)) as {
+  type: ItemType;
+  doc: string;
+  body: Body<ItemType>;
+}[];
+const slow: ResinSystem = starterResins['starter-resin-laminating-slow'];
+const tape = starterTapes['starter-tape-polyester-25'];
+
+describe('a thing on the shelf that is opened and saved', () => {
+  for (const { type, doc, body } of items) {
+    it(`keeps every figure of ${doc} to the last digit, and is no longer typical`, () => {
+      const draft = itemDraft(type, body);
+      expect(isGood(draft)).toBe(true);
+      const { typical: _, note, ...rest } = body;
+      const own = ownNote(note ?? '');
+      expect(bodyOf(draft, body)).toEqual({ ...rest, ...(own && { note: own }) });
+    });
+  }
+
+  it('keeps what a newer version wrote into it', () => {
+    const newer = { ...slow, pourOrder: 'resinFirst', potLife: { ...slow.potLife, stirred: true } };
+    const saved = bodyOf(itemDraft('resin', newer), newer);
+    expect(saved).toMatchObject({ pourOrder: 'resinFirst', potLife: { stirred: true, time: 4500 } });
+  });
+
+  it('asks only for the ratio that the data sheet gives, and keeps no other', () => {
+    const draft = itemDraft('resin', slow);
+    const by = draft.texts.get('ratio.by');
+    if (by) by.value = 'equivalents';
+    expect(isGood(draft)).toBe(false);
+    const paths = askedFields(draft).map((f) => f.path);
+    expect(paths).toContain('ratio.epoxide');
+    expect(paths).not.toContain('ratio.phr');
+    draft.numbers.get('ratio.epoxide')?.set(0.19);
+    draft.numbers.get('ratio.amineHydrogen')?.set(0.06);
+    expect(isGood(draft)).toBe(true);
+    const saved = bodyOf(draft, slow) as ResinSystem;
+    expect(saved.ratio).toEqual({ by: 'equivalents', epoxide: 0.19, amineHydrogen: 0.06 });
+    // phr = 100 AHEW/EEW, from memory: 100 x 60 / 190
+    expect(gramsWords(hardenerPerResin(saved))).toBe('100 g resin : 31.6 g hardener');
+  });
+
+  it('is not saved while a needed field is empty, and says nothing before the first press', () => {
+    const draft = itemDraft('mandrel');
+    expect(draft.pressed.value).toBe(false);
+    expect(isGood(draft)).toBe(false);
+    expect(draft.pressed.value).toBe(true);
+    expect(bodyOf(draft)).toBeUndefined();
+  });
+
+  it('leaves what may stay empty out of the record', () => {
+    const draft = itemDraft('resin', slow);
+    draft.numbers.get('glassTransition')?.set(undefined);
+    expect(isGood(draft)).toBe(true);
+    expect(bodyOf(draft, slow)).not.toHaveProperty('glassTransition');
+  });
+
+  it('can lose its last cure point, and gain one only with both of its figures', () => {
+    const draft = itemDraft('resin', slow);
+    draft.curePoints.value = [];
+    expect(isGood(draft)).toBe(true);
+    expect(bodyOf(draft, slow)).toMatchObject({ curePoints: [] });
+  });
+
+  it('says so when a tape would pull before it shrinks, or fail before it pulls', () => {
+    const draft = itemDraft('tape', tape);
+    expect(pairProblem(draft, 'pullsFrom')).toBeUndefined();
+    draft.numbers.get('pullsFrom')?.set(330);
+    expect(pairProblem(draft, 'pullsFrom')).toContain('before it begins to shrink');
+    expect(isGood(draft)).toBe(false);
+    draft.numbers.get('pullsFrom')?.set(430);
+    expect(pairProblem(draft, 'highestTemperature')).toContain('fail before it pulls');
+  });
+});
+
+describe('a note of a typical value', () => {
+  it('keeps what is true of the builder’s own too', () => {
+    expect(
+      ownNote('Typical values, not a data sheet. Check them against the one that came with yours.'),
+    ).toBe('');
+    expect(
+      ownNote('Typical values. Weigh a square of your own cloth. Aramid takes up water: dry it 0.5 h first.'),
+    ).toBe('Aramid takes up water: dry it 0.5 h first.');
+    expect(ownNote('')).toBe('');
+  });
+});
+
+describe('a step that is moved', () => {
+  it('goes one place up or down and takes nothing with it', () => {
+    expect(moved(['a', 'b', 'c'], 1, -1)).toEqual(['b', 'a', 'c']);
+    expect(moved(['a', 'b', 'c'], 1, 1)).toEqual(['a', 'c', 'b']);
+  });
+
+  it('stays at either end', () => {
+    expect(moved(['a', 'b'], 0, -1)).toEqual(['a', 'b']);
+    expect(moved(['a', 'b'], 1, 1)).toEqual(['a', 'b']);
+    expect(moved([], 0, 1)).toEqual([]);
+  });
+});
