@@ -1,0 +1,134 @@
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { findDoc, saveDoc } from '#app/state/documents.ts';
+import { theStore } from '#app/state/shop.ts';
+import type { Roll } from '#calc';
+import type { Plan } from '#shared/record/plan.ts';
+import { planWithWall } from './plan-with-wall.ts';
+import { firstWall, type WallState } from './wall-edits.ts';
+import { flatPieces, hasWall, rollOf, type WalledPlan } from './wall-model.ts';
+import { type WallProblem, wallProblem } from './wall-words.ts';
+
+/** The last wall that could be rolled. */
+export interface Drawn {
+  plan: WalledPlan;
+  roll: Roll;
+}
+
+/** A wall being drawn. It outlives its screens; what is saved is a revision of its plan. */
+export interface WallDraft {
+  doc: string;
+  state: ReadonlySignal<WallState>;
+  /** The plan with the wall as it stands now, also when it cannot be rolled. */
+  plan: ReadonlySignal<WalledPlan | undefined>;
+  drawn: ReadonlySignal<Drawn | undefined>;
+  problem: ReadonlySignal<WallProblem | undefined>;
+  changed: ReadonlySignal<boolean>;
+  canUndo: ReadonlySignal<boolean>;
+  /** Edits of one gesture have one name, and are undone together. */
+  change: (next: WallState, gesture?: string) => void;
+  undo: () => void;
+  /** True when it is on disk. */
+  save: () => Promise<boolean>;
+}
+
+const drafts = new Map<string, WallDraft>();
+/** More steps back than anybody takes. */
+const mostUndo = 100;
+
+function stateOf(plan: Plan): WallState {
+  if (hasWall(plan)) return { wall: plan.wall, length: plan.tubeLength };
+  const mandrel = findDoc('mandrel', plan.mandrel)?.body;
+  return firstWall(plan, theStore().newId(), 'Piece 1', mandrel?.length ?? 0);
+}
+
+type Rolled = { good: Drawn } | { problem: WallProblem };
+
+function roll(plan: WalledPlan | undefined): Rolled | undefined {
+  if (!plan) return undefined;
+  try {
+    const rolled = rollOf(plan);
+    flatPieces(rolled);
+    return { good: { plan, roll: rolled } };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return { problem: wallProblem(error, plan.wall) };
+  }
+}
+
+interface Past {
+  states: readonly WallState[];
+  gesture: string | undefined;
+}
+
+function history(first: WallState) {
+  const state = signal(first);
+  const past: Signal<Past> = signal({ states: [], gesture: undefined });
+  const change = (next: WallState, gesture?: string) => {
+    if (next === state.peek()) return;
+    const { states, gesture: last } = past.peek();
+    const goesOn = gesture !== undefined && gesture === last;
+    past.value = { states: goesOn ? states : [...states, state.peek()].slice(-mostUndo), gesture };
+    state.value = next;
+  };
+  const undo = () => {
+    const { states } = past.peek();
+    const before = states.at(-1);
+    if (!before) return;
+    past.value = { states: states.slice(0, -1), gesture: undefined };
+    state.value = before;
+  };
+  return { state, past, change, undo };
+}
+
+function makeDraft(doc: string, body: Plan): WallDraft {
+  const { state, past, change, undo } = history(stateOf(body));
+  const saved = signal(hasWall(body) ? state.peek() : undefined);
+  const plan = computed<WalledPlan | undefined>(() => {
+    const now = findDoc('plan', doc)?.body;
+    const { wall, length } = state.value;
+    return now && { ...now, wall, tubeLength: length };
+  });
+  const rolled = computed(() => roll(plan.value));
+  let last: Drawn | undefined;
+  const drawn = computed(() => {
+    // A figure that is wrong leaves the last good picture where it is.
+    if (rolled.value && 'good' in rolled.value) last = rolled.value.good;
+    return last;
+  });
+  const problem = computed(() =>
+    rolled.value && 'problem' in rolled.value ? rolled.value.problem : undefined,
+  );
+  const save = async () => {
+    const now = findDoc('plan', doc)?.body;
+    const { wall, length } = state.peek();
+    if (!now || problem.peek()) return false;
+    const written = await saveDoc('plan', planWithWall(now, wall, length), { doc });
+    if (written === undefined) return false;
+    saved.value = state.peek();
+    return true;
+  };
+  return {
+    doc,
+    state,
+    plan,
+    drawn,
+    problem,
+    changed: computed(() => saved.value !== state.value),
+    canUndo: computed(() => past.value.states.length > 0),
+    change,
+    undo,
+    save,
+  };
+}
+
+/** The wall of a plan as it is being drawn; undefined when there is no such plan. */
+export function wallDraft(doc: string): WallDraft | undefined {
+  const found = findDoc('plan', doc);
+  const known = drafts.get(doc);
+  if (!found) return undefined;
+  // Changed elsewhere, and nothing drawn here since: what is on disk holds.
+  if (known && (known.changed.peek() || known.state.peek().wall === found.body.wall)) return known;
+  const draft = makeDraft(doc, found.body);
+  drafts.set(doc, draft);
+  return draft;
+}
