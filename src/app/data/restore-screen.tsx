@@ -22,7 +22,7 @@ function Refused({ at }: { at: Restoring & { step: 'refused' } }) {
         Line {at.line}. {faultWords[at.reason]}
       </p>
       <p>Nothing was stored: your record is as it was.</p>
-      <p class="small">{at.detail}</p>
+      {at.reason !== 'notJson' && <p class="small">{at.detail}</p>}
     </Warning>
   );
 }

@@ -1,5 +1,6 @@
 import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import { Beside, Secondary } from '#app/parts/action.tsx';
 import { type ChecklistDraft, putBack } from './checklist-draft.ts';
 
@@ -11,8 +12,14 @@ interface ListProps {
 
 /** Things in an order: a touch chooses one, and keys in thumb reach move it. */
 export function ArrangeList({ label, items, chosen }: ListProps) {
+  const list = useRef<HTMLUListElement>(null);
+  const place = items.findIndex((item) => item.key === chosen.value);
+  useEffect(() => {
+    // The keys that come up with it would cover a line near the bottom.
+    if (place >= 0) list.current?.children[place]?.scrollIntoView({ block: 'center' });
+  }, [chosen.value, place]);
   return (
-    <ul class="arrange" aria-label={label}>
+    <ul class="arrange" ref={list} aria-label={label}>
       {items.map((item) => (
         <li key={item.key}>
           <button

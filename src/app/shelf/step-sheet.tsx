@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { Action } from '#app/parts/action.tsx';
+import { Action, Secondary } from '#app/parts/action.tsx';
 import { QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
 import { allGood, useQuantity } from '#app/parts/quantity-input.ts';
 import { Sheet } from '#app/parts/sheet.tsx';
@@ -51,7 +51,12 @@ export function StepSheet({ step, fresh, onClose, onDone }: Props) {
     <Sheet
       title={fresh ? 'New step' : 'Change the step'}
       onClose={onClose}
-      actions={<Action onPress={done}>{fresh ? 'Add the step' : 'The step says this'}</Action>}
+      actions={
+        <>
+          <Secondary onPress={onClose}>{fresh ? 'No new step' : 'Leave it as it was'}</Secondary>
+          <Action onPress={done}>{fresh ? 'Add the step' : 'The step says this'}</Action>
+        </>
+      }
     >
       <TextField label="What is done" text={text} problem={pressed.value ? problem : undefined} long />
       <TextField label="Hint" text={hint} hint="Small, while it is the step to do. May stay empty" long />
