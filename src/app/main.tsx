@@ -7,7 +7,7 @@ import { listenForMainKey } from './parts/main-key.ts';
 import { keepInstallOffer } from './platform/install.ts';
 import { startUpdates } from './platform/update.ts';
 import { App, loadAllScreens } from './shell/app.tsx';
-import { loadDocuments } from './state/documents.ts';
+import { loadDocuments, shelfIsThere } from './state/documents.ts';
 import { loadJournals } from './state/journals.ts';
 import { startTicking } from './state/now.ts';
 import { followOthers } from './state/others.ts';
@@ -15,9 +15,19 @@ import { followTheme, loadSettings } from './state/settings.ts';
 import { demoChosen, openShop } from './state/shop.ts';
 import { putStarterShelf } from './state/starter.ts';
 import './styles/base.css';
+import type { Store } from '#storage/store.ts';
 
 const whenIdle = (job: () => unknown) =>
   'requestIdleCallback' in window ? requestIdleCallback(() => job()) : setTimeout(job, 200);
+
+/** What the first screen can do without: the shelf, and what a new tube starts with. */
+async function fetchTheRest(store: Store): Promise<void> {
+  await Promise.all([loadDocuments(), loadLastMade()]);
+  await putStarterShelf();
+  shelfIsThere.value = true;
+  followOthers(store);
+  if (!demoChosen()) askOnceThereIsABuild();
+}
 
 async function start(): Promise<void> {
   keepInstallOffer();
@@ -25,17 +35,15 @@ async function start(): Promise<void> {
   if (!root) throw new Error('index.html has no #app');
   const store = await openShop();
   if (store) {
-    const [open] = await Promise.all([store.openSubjects(), loadSettings(), loadDocuments(), loadLastMade()]);
+    const [open] = await Promise.all([store.openSubjects(), loadSettings()]);
     await loadJournals([benchSubject, ...open]);
-    await putStarterShelf();
-    followOthers(store);
-    if (!demoChosen()) askOnceThereIsABuild();
   }
   followTheme();
   startTicking();
   listenForMainKey();
   if (store) startAlarms();
   render(<App />, root);
+  if (store) await fetchTheRest(store);
   whenIdle(loadAllScreens);
   whenIdle(startUpdates);
 }

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { ClockStrip } from '#app/clocks/clock-strip.tsx';
 import { matchPath, type Params, path } from '#app/router.ts';
+import { shelfIsThere } from '#app/state/documents.ts';
 import { shop } from '#app/state/shop.ts';
 import { CannotOpen } from './cannot-open.tsx';
 import { Notices } from './notices.tsx';
@@ -37,7 +38,7 @@ function CurrentScreen() {
     });
   });
   useEffect(() => scrollTo(0, 0), [path.value]);
-  if (arrived.value < 0 || !Screen) return <div class="screen" />;
+  if (arrived.value < 0 || !Screen || (found && !shelfIsThere.value)) return <div class="screen" />;
   return <Screen key={path.value} params={found?.params ?? {}} />;
 }
 

@@ -32,6 +32,10 @@ export const routes: readonly Route[] = [
     pattern: '/plan/:doc/edit',
     load: () => import('#app/plans/plan-edit-screen.tsx').then((m) => m.PlanEditScreen),
   },
+  {
+    pattern: '/plan/:doc/cutting',
+    load: () => import('#app/cutting/cutting-screen.tsx').then((m) => m.CuttingScreen),
+  },
   { pattern: '/weigh/:id', load: () => import('#app/weigh/weigh-screen.tsx').then((m) => m.WeighScreen) },
   {
     pattern: '/weigh/:id/:what',

@@ -17,6 +17,9 @@ export const docTypes = [
 /** Every head of every document; two of one document are a conflict that the builder settles. */
 const known = signal<readonly Revision[]>([]);
 
+/** Whether plans and shelf are in memory. The bench is shown before they are. */
+export const shelfIsThere = signal(false);
+
 export interface Doc<T extends DocType> {
   doc: string;
   /** Newest head; the one to show and use. */

@@ -1,0 +1,191 @@
+// Cold start with no network, processor slowed 4 times, against a bare Preact page on the same machine; the browser is
+// relaunched on its profile for every start: node tests/bench/cold-start.bench.mjs [starts, 7] [builds of history, 300]
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+import { build, runnerImport } from 'vite';
+import { serve } from '../../scripts/serve.mjs';
+import { launch } from './kill-browser.mjs';
+
+const starts = Number(process.argv[2] ?? 7);
+const builds = Number(process.argv[3] ?? 300);
+const root = resolve(import.meta.dirname, '../..');
+const slowed = 4;
+
+/** The least a page of this stack can do: a script, a worker that keeps it, one component, one record read. */
+async function bareSite() {
+  const source = join(root, 'node_modules/.cache/bare-page');
+  await mkdir(source, { recursive: true });
+  await writeFile(
+    join(source, 'index.html'),
+    '<!doctype html><div id="app"></div><script type="module" src="./main.js"></script>',
+  );
+  await writeFile(
+    join(source, 'main.js'),
+    `import { h, render } from 'preact';
+import { signal } from '@preact/signals';
+import { openDB } from 'idb';
+const db = await openDB('bare', 1, { upgrade: (d) => { d.createObjectStore('s').put('Bench', 'k'); } });
+const title = signal(await db.get('s', 'k'));
+render(h(() => h('h1', null, title.value)), document.getElementById('app'));
+navigator.serviceWorker.register('./worker.js');`,
+  );
+  const outDir = join(source, 'dist');
+  await build({
+    configFile: false,
+    logLevel: 'warn',
+    root: source,
+    base: './',
+    build: { target: 'es2022', outDir, emptyOutDir: true },
+  });
+  await writeFile(
+    join(outDir, 'worker.js'),
+    `addEventListener('install', (e) => { skipWaiting(); });
+addEventListener('activate', (e) => e.waitUntil(clients.claim()));
+addEventListener('fetch', (e) => e.respondWith(caches.open('bare').then(async (c) =>
+  (await c.match(e.request)) ?? fetch(e.request).then((r) => { c.put(e.request, r.clone()); return r; }))));`,
+  );
+  return outDir;
+}
+
+async function listen(folder) {
+  const server = serve(folder);
+  await new Promise((ready) => server.listen(0, '127.0.0.1', ready));
+  return { server, address: `http://localhost:${server.address().port}/` };
+}
+
+async function close(server) {
+  server.closeAllConnections();
+  await new Promise((done) => server.close(done));
+}
+
+/** One start of a browser that has the page in its cache and nobody to ask: ms to the first screen. */
+async function oneStart(profile, address) {
+  const { page, browser, kill } = await launch(profile);
+  try {
+    const cdp = await page.context().newCDPSession(page);
+    await cdp.send('Emulation.setCPUThrottlingRate', { rate: slowed });
+    await page.goto(address, { waitUntil: 'commit' });
+    return await page.evaluate(
+      () =>
+        new Promise((done) => {
+          const look = () => {
+            const paint = performance.getEntriesByName('first-contentful-paint')[0];
+            if (document.querySelector('h1') && paint)
+              done({ ready: performance.now(), paint: paint.startTime });
+            else requestAnimationFrame(look);
+          };
+          look();
+        }),
+    );
+  } finally {
+    await browser.close().catch(() => {});
+    await kill();
+  }
+}
+
+async function visit(profile, address, work = () => {}) {
+  const { page, browser, kill } = await launch(profile);
+  try {
+    for (let i = 0; i < 2; i++) {
+      await page.goto(address);
+      await page.waitForSelector('h1');
+      await page.evaluate(() => navigator.serviceWorker.ready);
+      await pause(1500);
+    }
+    await work(page);
+  } finally {
+    await browser.close().catch(() => {});
+    await kill();
+  }
+}
+
+const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+
+async function measure(profile, address) {
+  const times = [];
+  for (let i = 0; i < starts; i++) times.push(await oneStart(profile, address));
+  const ready = median(times.map((t) => t.ready));
+  console.log(
+    `  first screen ${ready.toFixed(0)} ms (longest ${Math.max(...times.map((t) => t.ready)).toFixed(0)}), first paint ${median(times.map((t) => t.paint)).toFixed(0)} ms, median of ${starts}`,
+  );
+  return ready;
+}
+
+/** Copies of the demo's closed builds under new ids, written as a backup would be. */
+async function fill(page, count) {
+  const { module } = await runnerImport(join(root, 'demo/make-shop.ts'), { configFile: false, root });
+  const records = module.demoShop(Date.now() - 86_400_000);
+  const header = records.find(
+    (r) => r.record === 'build' && records.some((e) => e.subject === r.id && e.kind === 'closed'),
+  );
+  const entries = records.filter((r) => r.subject === header.id);
+  await page.evaluate(
+    async ({ header, entries, count }) => {
+      const opened = indexedDB.open('tubewright');
+      const db = await new Promise((done) => (opened.onsuccess = () => done(opened.result)));
+      for (let from = 0; from < count; from += 50) {
+        const tx = db.transaction(['headers', 'entries', 'meta'], 'readwrite');
+        for (let i = from; i < Math.min(count, from + 50); i++) {
+          const subject = `${header.id}-${i}`;
+          tx.objectStore('headers').put({
+            ...header,
+            id: subject,
+            number: i + 1,
+            startedAt: header.startedAt - i * 3_600_000,
+          });
+          for (const e of entries)
+            tx.objectStore('entries').put({
+              ...e,
+              id: `${e.id}-${i}`,
+              subject,
+              ...(e.corrects && { corrects: `${e.corrects}-${i}` }),
+            });
+          tx.objectStore('meta').put(1, ['dropped', subject]);
+        }
+        await new Promise((done) => (tx.oncomplete = done));
+      }
+      db.close();
+    },
+    { header, entries, count },
+  );
+  return entries.length * count;
+}
+
+const profiles = [];
+async function newProfile() {
+  const profile = await mkdtemp(join(tmpdir(), 'tubewright-cold-'));
+  profiles.push(profile);
+  return profile;
+}
+
+async function figures(folder, prepare) {
+  const { server, address } = await listen(folder);
+  const profile = await newProfile();
+  await visit(profile, address);
+  if (prepare) await visit(profile, address, prepare);
+  // The first opening after it was filled makes the summaries; it is not a cold start like the others.
+  if (prepare) await visit(profile, address);
+  await close(server);
+  return measure(profile, address);
+}
+
+try {
+  console.log(`bare page of the same stack, offline, ${slowed}x slowed`);
+  const bare = await figures(await bareSite());
+  console.log('the app, empty shop');
+  const empty = await figures(join(root, 'dist'));
+  console.log(`  ${(empty / bare).toFixed(2)} times the bare page`);
+  console.log(`the app, ${builds} builds of history`);
+  let entries = 0;
+  const full = await figures(join(root, 'dist'), async (page) => {
+    entries = await fill(page, builds);
+  });
+  console.log(
+    `  ${entries} entries; ${(full / bare).toFixed(2)} times the bare page, ${(full / empty).toFixed(2)} times the empty shop`,
+  );
+} finally {
+  for (const profile of profiles)
+    await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+}
