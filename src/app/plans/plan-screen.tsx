@@ -3,6 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { Conflict } from '#app/parts/conflict.tsx';
 import { Figures, Lines } from '#app/parts/figure.tsx';
+import { Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
@@ -31,7 +32,7 @@ function useCount(count: () => Promise<number>, on: string): number | undefined 
   return counted.value;
 }
 
-function PlanBody({ plan, materials }: { plan: Plan; materials: PlanMaterials }) {
+function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; materials: PlanMaterials }) {
   const estimate = estimatePlan(plan, materials);
   const { recipe } = estimate;
   const { cloth, resin, release, tape } = materials;
@@ -74,6 +75,16 @@ function PlanBody({ plan, materials }: { plan: Plan; materials: PlanMaterials })
           ...(tape ? [['Tape', tape.name]] : []),
         ]}
       />
+      {plan.wall && (
+        <Rows label="Its cloth">
+          <Row to={`/plan/${doc}/cutting`} title="Cutting" about="Pieces on the roll, cloth needed" />
+          <Row
+            to={`/plan/${doc}/template`}
+            title="Templates"
+            about="True size on paper, or a file for a cutter"
+          />
+        </Rows>
+      )}
       {plan.note && <p>{plan.note}</p>}
       <Caution>
         The wall is your choice: this app does not check strength here. What carries people needs tests, local
@@ -120,7 +131,7 @@ export function PlanScreen({ params }: { params: Params }) {
     >
       <Conflict type="plan" doc={found} />
       {materials ? (
-        <PlanBody plan={found.body} materials={materials} />
+        <PlanBody doc={id} plan={found.body} materials={materials} />
       ) : (
         <Warning kind="amber" title="Its cloth or resin is gone">
           Change the plan and choose a cloth and a resin that are on the shelf.

@@ -17,8 +17,12 @@ export async function seed(page: Page, records: readonly object[]): Promise<void
       opened.onsuccess = () => resolve(opened.result);
       opened.onerror = () => reject(opened.error);
     });
-    const transaction = database.transaction(['headers', 'entries', 'meta'], 'readwrite');
+    const transaction = database.transaction(['headers', 'entries', 'revisions', 'meta'], 'readwrite');
     for (const one of all as Seeded[]) {
+      if (one.record === 'revision') {
+        transaction.objectStore('revisions').put(one);
+        continue;
+      }
       const isEntry = one.record === 'entry';
       transaction.objectStore(isEntry ? 'entries' : 'headers').put(one);
       const subject = isEntry ? one.subject : one.id;

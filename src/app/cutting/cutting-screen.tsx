@@ -1,0 +1,103 @@
+import { Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
+import { QuantityField } from '#app/parts/field.tsx';
+import { Lines } from '#app/parts/figure.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { Caution, Warning } from '#app/parts/warning.tsx';
+import type { Params } from '#app/router.ts';
+import { findDoc } from '#app/state/documents.ts';
+import { hasWall, type WalledPlan } from '#app/wall/wall-model.ts';
+import { wallProblem } from '#app/wall/wall-words.ts';
+import { clothGroups, sheetPieces } from './cloth-groups.ts';
+import { ClothSection } from './cloth-section.tsx';
+import { type CutPiece, cutPieces } from './cut-pieces.ts';
+import { type CuttingDraft, cuttingDraft } from './cutting-draft.ts';
+import { dimension } from './dimensions.ts';
+import './cutting.css';
+
+/** The pieces, or the sentence that says why there are none. */
+export function piecesOrProblem(plan: WalledPlan): CutPiece[] | string {
+  try {
+    return cutPieces(plan);
+  } catch (error) {
+    if (error instanceof RangeError) return wallProblem(error, plan.wall).says;
+    throw error;
+  }
+}
+
+function Sheets({ pieces }: { pieces: readonly CutPiece[] }) {
+  if (pieces.length === 0) return null;
+  return (
+    <>
+      <h2>Core and film</h2>
+      <Lines
+        head={['', 'long', 'wide']}
+        rows={pieces.map((p) => [`${p.number}  ${p.name}`, dimension(p.length), dimension(p.width)])}
+      />
+    </>
+  );
+}
+
+function Cutting({
+  plan,
+  pieces,
+  draft,
+}: {
+  plan: WalledPlan;
+  pieces: readonly CutPiece[];
+  draft: CuttingDraft;
+}) {
+  return (
+    <>
+      <div class="field-pair">
+        <QuantityField label="Tubes at once" input={draft.tubes} />
+        <QuantityField label="Masking around" input={draft.mask} hint="On each side of a piece" />
+      </div>
+      {clothGroups(plan, pieces).map((group) => (
+        <ClothSection key={group.doc} group={group} draft={draft} />
+      ))}
+      <Sheets pieces={sheetPieces(pieces)} />
+      <details class="more">
+        <summary>Selvage</summary>
+        <QuantityField label="Selvage left over" input={draft.selvage} hint="On each side of the roll" />
+      </details>
+      <Caution>
+        Mark, measure once more, then cut down the middle of the masking. Warp runs along the roll on every
+        piece.
+      </Caution>
+    </>
+  );
+}
+
+/** How much cloth, and where on it? */
+export function CuttingScreen({ params }: { params: Params }) {
+  const doc = params.doc ?? '';
+  const plan = findDoc('plan', doc)?.body;
+  const back = { to: plan ? `/plan/${doc}` : '/plans', label: plan ? 'Plan' : 'Plans' };
+  if (!plan || !hasWall(plan)) {
+    return (
+      <Screen title="Nothing to cut yet" back={back}>
+        <p>This plan has no pieces. Draw its wall first.</p>
+      </Screen>
+    );
+  }
+  const pieces = piecesOrProblem(plan);
+  return (
+    <Screen
+      kicker={plan.name}
+      title="Cutting"
+      back={back}
+      actions={
+        <Beside>
+          <LinkButton to={`/plan/${doc}/template`}>Templates</LinkButton>
+          <Secondary onPress={() => print()}>Print this</Secondary>
+        </Beside>
+      }
+    >
+      {typeof pieces === 'string' ? (
+        <Warning kind="amber" title={pieces} />
+      ) : (
+        <Cutting plan={plan} pieces={pieces} draft={cuttingDraft(doc)} />
+      )}
+    </Screen>
+  );
+}

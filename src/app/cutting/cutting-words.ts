@@ -1,0 +1,25 @@
+import { dimension } from './dimensions.ts';
+
+export interface CuttingProblem {
+  /** Field it is about. */
+  field: 'rollWidth' | 'tubes';
+  says: string;
+}
+
+interface Asked {
+  rollWidth: number;
+  mask: number;
+  selvage: number;
+}
+
+/** One sentence for a layout that cannot be: what is wrong, and what would be right. */
+export function cuttingProblem({ message }: RangeError, { rollWidth, mask, selvage }: Asked): CuttingProblem {
+  if (/count/.test(message)) {
+    return { field: 'tubes', says: 'That is more than 500 pieces at once: lay out fewer tubes.' };
+  }
+  const taken = 2 * (mask + selvage);
+  return {
+    field: 'rollWidth',
+    says: `Masking and selvages take ${dimension(taken)} of a roll of ${dimension(rollWidth)}: a wider roll or less masking leaves cloth to cut.`,
+  };
+}
