@@ -56,7 +56,7 @@ export async function expectBigFigure({ page }: Phone, figure: string): Promise<
 }
 
 /** What was said lies under the thumb for ten seconds, and only after it is on disk. */
-export async function expectSaid({ page }: Phone, words: string): Promise<void> {
+export async function expectSaid({ page }: Phone, words: Name): Promise<void> {
   await expect(page.locator('.undo-said')).toHaveText(words);
 }
 

@@ -56,6 +56,13 @@ export async function tick(phone: Phone, steps: readonly string[]): Promise<void
   }
 }
 
+/** A step out of its turn, by a touch on its own line. */
+export async function tickLine(phone: Phone, step: string): Promise<void> {
+  await phone.settle();
+  await phone.page.getByRole('checkbox', { name: new RegExp(`^${step}`) }).tap();
+  await expectSaid(phone, `Ticked: ${step}`);
+}
+
 export const tickStage = (phone: Phone, stage: StageName): Promise<void> => tick(phone, stepsOf(stage));
 
 export async function readSurroundings(phone: Phone): Promise<void> {

@@ -4,6 +4,11 @@ import { expect, type Page } from '@playwright/test';
 export async function firstVisit(page: Page): Promise<void> {
   await page.goto('./');
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await appIsKept(page);
+}
+
+/** All of the app is on the phone, and this page is served from there. */
+export async function appIsKept(page: Page): Promise<void> {
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
 }
