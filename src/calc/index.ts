@@ -24,6 +24,21 @@ export {
   stoichiometricPhr,
 } from './stoichiometry.ts';
 export { tubeSection } from './tube-section.ts';
+export { developPiece } from './wall/develop-piece.ts';
+export { edgesStack } from './wall/edges-stack.ts';
+export { fiberDrift } from './wall/fiber-drift.ts';
+export { nestPieces } from './wall/nest-pieces.ts';
+export { offsetsFromDatum, outlineArea, outlineBounds } from './wall/outline.ts';
+export { pliesAround, seamAngle } from './wall/plies-around.ts';
+export { plyDrops } from './wall/ply-drops.ts';
+export { rollPieces } from './wall/roll-pieces.ts';
+export { plyThicknessFromDiameter, seamCheck } from './wall/seam-check.ts';
+export { mirrorShape, sampleShape, scaleShape, shapeAt } from './wall/shape.ts';
+export { placedOutline, splicePiece } from './wall/splice.ts';
+export { type StartingKind, startingShape } from './wall/starting-shape.ts';
+export { stationValues } from './wall/station-values.ts';
+export { trueSizeTiles } from './wall/true-size-tiles.ts';
+export { tubeMass } from './wall/tube-mass.ts';
 export type {
   AroundSeam,
   AroundStep,

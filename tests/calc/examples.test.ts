@@ -34,7 +34,8 @@ function expectClose(got: unknown, wanted: unknown): void {
   for (const [key, value] of pairs) expectClose((got as Record<string, unknown>)[key], value);
 }
 
-const examples = readdirSync(folder)
+const examples = readdirSync(folder, { recursive: true })
+  .map(String)
   .filter((name) => name.endsWith('.ts'))
   .flatMap(examplesIn);
 

@@ -17,7 +17,48 @@ const stages = [
   { kind: 'cool', to: 303.15, rate: 0.02 },
 ];
 
-/** A good input for every function, with every optional field given. */
+const shape = {
+  stations: [
+    { at: 0, value: 3 },
+    { at: 0.4, value: 5 },
+    { at: 1, value: 2 },
+  ],
+  between: 'smooth',
+};
+const cylinder = {
+  stations: [
+    { at: 0, value: 0.038 },
+    { at: 1, value: 0.038 },
+  ],
+  between: 'straight',
+};
+const piece = {
+  kind: 'cloth',
+  thickness: 0.0003,
+  start: 0,
+  clock: 1,
+  angle: 0,
+  overlap: 0.015,
+  arealWeight: 0.193,
+  density: 1800,
+  wraps: shape,
+};
+const rollInput = {
+  mandrel: cylinder,
+  pieces: [piece, { ...piece, angle: 0.7, wraps: undefined, wall: { ...cylinder, between: 'step' } }],
+  length: 1,
+  step: 0.02,
+};
+
+const rolled = calc.rollPieces(rollInput as Parameters<typeof calc.rollPieces>[0]);
+const outline = [
+  { x: 0, y: 0 },
+  { x: 3, y: 0.1 },
+  { x: 2.9, y: 0.3 },
+  { x: 0.1, y: 0.5 },
+];
+
+/** A good input for every function, with every optional field given. `roll: 'rolled'` stands for a roll. */
 export const validInputs: Record<keyof typeof calc, unknown> = {
   activationEnergy: points,
   blendEquivalentWeight: [
@@ -36,10 +77,13 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   },
   curedPlyThickness: { arealWeight: 0.193, fiberDensity: 1800, fiberVolumeFraction: 0.35 },
   cureTimeUsed: { readings, curePoints: points, activationEnergy: 55000 },
+  developPiece: { roll: 'rolled', piece: 0, chordError: 0.001 },
   dewPoint: { temperature: 293.15, relativeHumidity: 0.5 },
   diameterFromCircumference: { circumference: 0.1275 },
+  edgesStack: { roll: 'rolled', within: 0.02, longerThan: 0.2 },
   envelope: { channels: [readings, readings.map((r) => ({ ...r, temperature: 320 }))], pick: 'coldest' },
   equivalentTime: { readings, referenceTemperature: 333.15, activationEnergy: 55000 },
+  fiberDrift: { wraps: 4, halfAngle: 0.01 },
   fiberMassFraction: { fiberVolumeFraction: 0.35, ...densities },
   fiberVolumeFraction: { fiberMass: 0.1, resinMass: 0.12, ...densities },
   fiberVolumeFractionFromMass: { fiberMassFraction: 0.45, ...densities },
@@ -48,8 +92,27 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   hardenerForResin: { resinPoured: 0.0782, hardenerPerResin: 0.3 },
   holdTime: { readings, low: 320, high: 340 },
   interpolateProfile: { stages, start: 293.15, time: 600 },
+  mirrorShape: { shape },
   massRatioFromVolumeRatio: { resinParts: 3, hardenerParts: 1, resinDensity: 1150, hardenerDensity: 970 },
+  nestPieces: {
+    pieces: [
+      { id: 'skin', outline, count: 2, warpAngle: 0 },
+      { id: 'bias', outline, count: 1, warpAngle: 0.7 },
+    ],
+    rollWidth: 1.27,
+    gap: 0.01,
+    selvage: 0.01,
+    spliceOverlap: 0.02,
+    tries: 4,
+  },
+  offsetsFromDatum: { outline, every: 0.5 },
+  outlineArea: { outline },
+  outlineBounds: { outline },
   peak: { readings },
+  placedOutline: { outline, warpAngle: 0.7, x: 1, y: 0.1, flipped: true },
+  pliesAround: { roll: 'rolled', at: 0.5 },
+  plyDrops: { roll: 'rolled' },
+  plyThicknessFromDiameter: { outsideDiameter: 0.0406, innerDiameter: 0.0381, wraps: 4 },
   potLifeUsed: { inCup: 360, onFilm: 1200, usableLife: 1800, filmFactor: 2 },
   profilePoints: { start: 293.15, stages },
   rampRates: { readings, window: 300 },
@@ -58,12 +121,28 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   resinForHardener: { hardenerPoured: 0.025, hardenerPerResin: 0.3 },
   resinMassFraction: { clothMass: 0.113, partMass: 0.2525, filmLeft: 0.002 },
   resinToMix: { kept: 0.139, squeezeOutShare: 0.1, cups: 3, lossPerCup: 0.014 },
+  rollPieces: rollInput,
+  sampleShape: { shape, from: 0, to: 1, step: 0.1 },
   scaleRatioError: { cup: 0.1, scaleStep: 0.001, hardenerPerResin: 0.3 },
+  scaleShape: { shape, length: 3 },
+  seamAngle: { roll: 'rolled', piece: 1 },
+  seamCheck: { edgeOff: -0.004, wraps: 8, plyThickness: 0.0003, readingError: 0.002 },
+  shapeAt: { shape, at: 0.5 },
   smallestCupForScale: { scaleStep: 0.001, hardenerPerResin: 0.3, tolerance: 0.03 },
+  splicePiece: { outline, warpAngle: 0.7, at: [0.2, 0.4], overlap: 0.02 },
+  startingShape: { kind: 'sleeve', length: 3, thick: 5, thin: 3, at: 0.5 },
+  stationValues: { startDiameter: 0.038, thickness: 0.0003, overlap: 0.015, plies: 4 },
   steepest: { readings },
   stoichiometricPhr: { amineHydrogenEquivalentWeight: 20.6, epoxideEquivalentWeight: 190 },
   timeAbove: { readings, limit: 320 },
   timeAtTemperature: { time: 1500, at: 298.15, temperature: 305.15, activationEnergy: 55000 },
+  trueSizeTiles: {
+    bounds: { minX: 0.1, minY: 0.1, maxX: 1, maxY: 0.4 },
+    paper: 'a4',
+    margin: 0.01,
+    overlap: 0.01,
+  },
+  tubeMass: { roll: 'rolled', resinDensity: 1180, fiberVolumeFraction: 0.35, coreFaceResin: 0.2 },
   tubeSection: { innerDiameter: 0.038, wall: 0.00125 },
   voidFraction: { measuredDensity: 1380, fiberMassFraction: 0.45, ...densities },
   wallFromOutside: { outsideDiameter: 0.0406, innerDiameter: 0.0381 },
@@ -74,7 +153,12 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
 
 /** Calls a function by name with an input that its types would refuse. */
 export function call(name: string, input: unknown): unknown {
-  return (calc as unknown as Record<string, (given: unknown) => unknown>)[name]?.(input);
+  const given = hasRoll(input) ? { ...input, roll: rolled } : input;
+  return (calc as unknown as Record<string, (given: unknown) => unknown>)[name]?.(given);
+}
+
+function hasRoll(input: unknown): input is object {
+  return typeof input === 'object' && input !== null && 'roll' in input && input.roll === 'rolled';
 }
 
 export type Path = readonly (string | number)[];

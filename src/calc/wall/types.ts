@@ -46,7 +46,7 @@ export type PieceSpec = PieceBase &
     | { readonly wall: Shape; readonly wraps?: undefined; readonly width?: undefined }
   );
 
-/** One piece as it lies on the tube; arrays run with `at` of the roll. All 0 where the piece is not. */
+/** One piece as it lies on the tube; arrays run with `at` of the roll. 0 where the piece is not, but for `startDiameter`. */
 export type RolledPiece = {
   readonly spec: PieceSpec;
   /** m from end 0 of the tube */
@@ -178,7 +178,7 @@ export type NestPiece = {
 
 /**
  * One copy on the roll. Its outline is turned by -warpAngle, half a turn more when `flipped`, and then moved
- * so that its lowest x and y lie at `x` along the roll and `y` from the selvage side, m.
+ * so that its lowest x and y lie at `x` along the roll and `y` across it from its edge, selvage and all, m.
  */
 export type Placement = {
   readonly id: string;
