@@ -1,5 +1,5 @@
 import { flatPieces, rollOf, theShelf, type WalledPlan, type WallShelf } from '#app/wall/wall-model.ts';
-import { pieceName } from '#app/wall/wall-words.ts';
+import { pieceName, wallProblem } from '#app/wall/wall-words.ts';
 import { type FlatPiece, fiberDrift, outlineArea, outlineBounds, type Roll, type RolledPiece } from '#calc';
 import type { Piece } from '#shared/record/piece.ts';
 
@@ -63,4 +63,14 @@ export function cutPieces(plan: WalledPlan, shelf: WallShelf = theShelf): CutPie
       warpAngle: warpToDatum(roll, rolled, flat),
     };
   });
+}
+
+/** The pieces, or the sentence that says why there are none. */
+export function piecesOrProblem(plan: WalledPlan, shelf: WallShelf = theShelf): CutPiece[] | string {
+  try {
+    return cutPieces(plan, shelf);
+  } catch (error) {
+    if (error instanceof RangeError) return wallProblem(error, plan.wall).says;
+    throw error;
+  }
 }

@@ -6,23 +6,12 @@ import { Caution, Warning } from '#app/parts/warning.tsx';
 import type { Params } from '#app/router.ts';
 import { findDoc } from '#app/state/documents.ts';
 import { hasWall, type WalledPlan } from '#app/wall/wall-model.ts';
-import { wallProblem } from '#app/wall/wall-words.ts';
 import { clothGroups, sheetPieces } from './cloth-groups.ts';
 import { ClothSection } from './cloth-section.tsx';
-import { type CutPiece, cutPieces } from './cut-pieces.ts';
+import { type CutPiece, piecesOrProblem } from './cut-pieces.ts';
 import { type CuttingDraft, cuttingDraft } from './cutting-draft.ts';
 import { dimension } from './dimensions.ts';
 import './cutting.css';
-
-/** The pieces, or the sentence that says why there are none. */
-export function piecesOrProblem(plan: WalledPlan): CutPiece[] | string {
-  try {
-    return cutPieces(plan);
-  } catch (error) {
-    if (error instanceof RangeError) return wallProblem(error, plan.wall).says;
-    throw error;
-  }
-}
 
 function Sheets({ pieces }: { pieces: readonly CutPiece[] }) {
   if (pieces.length === 0) return null;

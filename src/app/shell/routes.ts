@@ -33,6 +33,10 @@ export const routes: readonly Route[] = [
     load: () => import('#app/plans/plan-edit-screen.tsx').then((m) => m.PlanEditScreen),
   },
   {
+    pattern: '/plan/:doc/template',
+    load: () => import('#app/wall/template-screen.tsx').then((m) => m.TemplateScreen),
+  },
+  {
     pattern: '/plan/:doc/cutting',
     load: () => import('#app/cutting/cutting-screen.tsx').then((m) => m.CuttingScreen),
   },
