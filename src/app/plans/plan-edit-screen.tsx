@@ -49,7 +49,7 @@ function CureFields({ draft }: { draft: PlanDraft }) {
     <>
       <div class="field-pair">
         <QuantityField label="Hold at" input={draft.holdAt} />
-        <QuantityField label="Hold for" input={draft.holdFor} hint="3 h, 90 min" />
+        <QuantityField label="Hold for" input={draft.holdFor} hint="like 3 h or 90 min" />
       </div>
       <div class="field-pair">
         <QuantityField label="Ramp" input={draft.rampRate} />
@@ -76,7 +76,8 @@ export function PlanEditScreen({ params }: { params: Params }) {
 
   const save = async () => {
     nameProblem.value = draft.name.value.trim() ? undefined : 'Give the plan a name, like Upper mast.';
-    const plan = allGood(planFieldsOf(draft)) ? planOf(draft) : undefined;
+    const good = allGood(planFieldsOf(draft)) && draft.goal.ratioProblem.value === undefined;
+    const plan = good ? planOf(draft) : undefined;
     if (!plan) {
       document.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
       return;

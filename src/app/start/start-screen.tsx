@@ -1,4 +1,4 @@
-import { signal, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { AnswerFigures } from '#app/making/answer.tsx';
 import { answerOf, fieldsOf, type MakingDraft, makingDraft } from '#app/making/draft.ts';
@@ -11,7 +11,7 @@ import { Screen } from '#app/parts/screen.tsx';
 import { go, goInstead, type Params } from '#app/router.ts';
 import { type Doc, docsOf, findDoc } from '#app/state/documents.ts';
 import { takeIn } from '#app/state/journals.ts';
-import { nextBuildNumber } from '#app/state/numbers.ts';
+import { buildNumbers, nextBuildNumber } from '#app/state/numbers.ts';
 import { writeThen } from '#app/state/unsaved.ts';
 import { freezeBuild } from './freeze.ts';
 
@@ -60,22 +60,18 @@ export function StartScreen({ params }: { params: Params }) {
   const draft = draftFor(plan);
   const answer = useMemo(() => answerOf(draft), [draft]);
   const nameProblem = useSignal<string | undefined>(undefined);
-  const number = useMemo(() => signal(1), [draft]);
   const name = draft.name.value.trim();
+  const numbers = useSignal<((name: string) => number) | undefined>(undefined);
   useEffect(() => {
-    let current = true;
-    nextBuildNumber(name).then((next) => {
-      if (current) number.value = next;
+    buildNumbers().then((known) => {
+      numbers.value = known;
     });
-    return () => {
-      current = false;
-    };
-  }, [name, number]);
+  }, [numbers]);
 
   const start = async () => {
     nameProblem.value = name === '' ? 'Give the tube a name, like Upper mast.' : undefined;
     const good = allGood(fieldsOf(draft));
-    if (!good || nameProblem.value || !answer.value.ok) {
+    if (!good || nameProblem.value || draft.goal.ratioProblem.value || !answer.value.ok) {
       document.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
       return;
     }
@@ -101,7 +97,9 @@ export function StartScreen({ params }: { params: Params }) {
       title="Start a tube"
       back={{ to: '/', label: 'Bench' }}
       actions={
-        <Action onPress={start}>{name ? `Start ${name} no. ${number.value}` : 'Start this tube'}</Action>
+        <Action onPress={start}>
+          {name ? `Start ${name} no. ${numbers.value?.(name) ?? 1}` : 'Start this tube'}
+        </Action>
       }
     >
       <PlanPick plan={plan} />
