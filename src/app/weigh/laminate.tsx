@@ -59,7 +59,11 @@ function plannedLines(
     ['Cloth', show(header.clothMass, 'mass', 0), show(made.cloth, 'mass', 0)],
     ['Resin kept', show(kept, 'mass', 0), show(made.resin, 'mass', 0)],
     ['Film left inside', '0', made.filmLeft > 0 ? show(made.filmLeft, 'mass', 1) : '0'],
-    ['Tube', show(header.clothMass + kept, 'mass', 0), show(made.tube, 'mass', 0)],
+    [
+      made.filmLeft > 0 ? 'Tube without it' : 'Tube',
+      show(header.clothMass + kept, 'mass', 0),
+      show(made.tube, 'mass', 0),
+    ],
     ['Fiber volume, by weight', volume(header.goal.fiberVolumeFraction), volume(made.fiberVolume)],
     ['by thickness', '', volume(byThickness)],
   ];

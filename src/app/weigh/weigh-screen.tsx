@@ -1,4 +1,3 @@
-import { presentStage } from '#app/build/position.ts';
 import { Absent } from '#app/parts/absent.tsx';
 import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
@@ -9,23 +8,9 @@ import { go, type Params } from '#app/router.ts';
 import { show } from '#app/state/show.ts';
 import { useBuild } from '#app/state/use-journal.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
-import type { WeightOf } from '#shared/record/entry.ts';
 import { formatRatio } from '#shared/units/ratio.ts';
 import { Laminate, plannedShare, ResinRule } from './laminate.tsx';
-import { weighingOf, weighings } from './weights.ts';
-
-const wetStages = ['mix', 'wetOut', 'wrap', 'shrinkTape'];
-
-/** What is to be weighed next, by where the route is. */
-function nextWeighing(state: BuildState): WeightOf | undefined {
-  const has = (what: WeightOf) => state.weights.has(what);
-  const stage = presentStage(state)?.stage;
-  if (stage === 'cut' && !has('cutCloth')) return 'cutCloth';
-  if (stage && wetStages.includes(stage))
-    return has('wetCloth') ? (has('wetFilms') ? undefined : 'wetFilms') : 'wetCloth';
-  if (has('filmIn') && !has('filmOut')) return 'filmOut';
-  return has('cured') || has('trimmed') ? undefined : 'cured';
-}
+import { nextWeighing, weighingOf, weighings } from './weights.ts';
 
 /** While it is wet: the share of resin between the films, against the one planned. */
 function WetCloth({ state }: { state: BuildState }) {
@@ -81,7 +66,7 @@ export function WeighScreen({ params }: { params: Params }) {
   return (
     <Screen
       kicker={`${header.name} no. ${header.number}`}
-      title={result.ok ? `Weighed: ${show(result.value.tube, 'mass', 0)}` : 'Weights'}
+      title={result.ok ? `Weighed: ${show(result.value.tube + result.value.filmLeft, 'mass', 0)}` : 'Weights'}
       back={{ to: `/build/${header.id}`, label: 'Route' }}
       actions={
         <>
@@ -107,11 +92,13 @@ export function WeighScreen({ params }: { params: Params }) {
       <Rows label="Weights">
         {weighings.map((w) => {
           const entry = state.weights.get(w.what)?.entry;
+          const begun = w.what === 'cutCloth' && `begun with ${show(header.clothMass, 'mass')}`;
           return (
             <Row
               key={w.what}
               to={`/weigh/${header.id}/${w.what}`}
               title={w.title}
+              {...(begun && !entry && { about: begun })}
               value={entry ? show(entry.mass, 'mass') : 'weigh'}
             />
           );

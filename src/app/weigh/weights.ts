@@ -1,3 +1,4 @@
+import { presentStage } from '#app/build/position.ts';
 import { roleTick } from '#app/build/ticks.ts';
 import { partMasses } from '#app/state/masses.ts';
 import { theStore } from '#app/state/shop.ts';
@@ -85,9 +86,37 @@ export function weighingOf(what: string | undefined): Weighing | undefined {
   return weighings.find((w) => w.what === what);
 }
 
+/** What is to be weighed next, by where the route is: nothing that is not on the bench yet. */
+export function nextWeighing(state: BuildState): WeightOf | undefined {
+  const lacks = (what: WeightOf) => !state.weights.has(what);
+  const stage = presentStage(state)?.stage;
+  switch (stage) {
+    case 'mandrelPrep':
+    case 'release':
+    case 'setUp':
+    case 'cure':
+      return undefined;
+    case 'cut':
+      return lacks('cutCloth') ? 'cutCloth' : undefined;
+    case 'mix':
+      return lacks('wetFilms') ? 'wetFilms' : undefined;
+    case 'wetOut':
+    case 'wrap':
+    case 'shrinkTape':
+      return (['wetCloth', 'wetFilms'] as const).find(lacks);
+    default:
+      if (!lacks('filmIn') && lacks('filmOut')) return 'filmOut';
+      return lacks('cured') && lacks('trimmed') ? 'cured' : undefined;
+  }
+}
+
 /** A figure that can be read but is hardly meant: why, so that the builder looks once more. */
 export function doubtAbout(state: BuildState, what: WeightOf, mass: number): string | undefined {
   const { cloth, filmLeft } = partMasses(state);
+  const begun = state.header.clothMass;
+  if (what === 'cutCloth' && (mass < begun / 2 || mass > 2 * begun)) {
+    return `Started with ${show(begun, 'mass')} of cloth: this is ${mass < begun ? 'less than half' : 'more than twice'} as much. Is every piece on the scale, and nothing else?`;
+  }
   const wet = what === 'wetCloth';
   if ((what === 'cured' || wet) && mass < cloth) {
     return `Lighter than its dry cloth, ${show(cloth, 'mass')}. Is the scale zeroed, is this the right tube?`;
