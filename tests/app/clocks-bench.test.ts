@@ -18,6 +18,11 @@ describe('the next cup on the bench', () => {
     expect(cupToMix(buildOf([...beforeMix, ...cupOf('a', 1, 10).slice(0, 2)]))).toBe('Go on with cup 1');
   });
 
+  it('is still the one begun while its ratio has to be put right', () => {
+    const rich = { minute: 10, kind: 'pour' as const, cup: 'a', part: 'hardener' as const, mass: 0.01 };
+    expect(cupToMix(buildOf([...beforeMix, ...cupOf('a', 1, 10), rich]))).toBe('Go on with cup 1');
+  });
+
   it('is not offered when enough is mixed', () => {
     const cups = [cupOf('a', 1, 10), cupOf('b', 2, 12), cupOf('c', 3, 14)].flat();
     expect(cupToMix(buildOf([...beforeMix, ...cups]))).toBeUndefined();

@@ -1,3 +1,4 @@
+import { nextCup } from '#app/build/cups-left.ts';
 import { presentStage, presentStep } from '#app/build/position.ts';
 import { stageWords } from '#app/build/stage-words.ts';
 import { mixPlan } from '#app/mix/mix-plan.ts';
@@ -22,11 +23,8 @@ function wantsMore({ header, cups, rounds }: BuildState): boolean {
 export function cupToMix(state: BuildState): string | undefined {
   const stage = presentStage(state)?.stage;
   if (!stage || !mixing.includes(stage)) return undefined;
-  const begun = state.cups.find(
-    (c) =>
-      c.round === state.rounds && c.discardedAt === undefined && c.emptyAt === undefined && c.hardener <= 0,
-  );
-  if (begun) return `Go on with cup ${begun.number}`;
+  const next = nextCup(state, state.rounds);
+  if (next?.begun) return `Go on with cup ${next.number}`;
   if (!wantsMore(state)) return undefined;
   return state.cups.some((c) => c.round === state.rounds) ? 'Mix next cup' : 'Mix the first cup';
 }

@@ -1,3 +1,4 @@
+import { cupPhase, mixingOf } from '#app/mix/cup-phase.ts';
 import { show } from '#app/state/show.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { WeightOf } from '#shared/record/entry.ts';
@@ -17,7 +18,8 @@ function weighed(state: BuildState, what: WeightOf): string | undefined {
 }
 
 function cupsMixed(state: BuildState, round: number): string | undefined {
-  const mixed = cupsOf(state, round).filter((c) => c.hardenerAt !== undefined).length;
+  const mixing = mixingOf(state.header.resin);
+  const mixed = cupsOf(state, round).filter((c) => ['mixed', 'empty'].includes(cupPhase(c, mixing))).length;
   return mixed > 0 ? `${times(mixed, 'cup')} mixed` : undefined;
 }
 

@@ -51,9 +51,17 @@ function NextCup({ state, mixing }: Pick<Props, 'state' | 'mixing'>) {
 }
 
 function offFigure(error: number, tolerance: number) {
+  const allowed = `${percentWords(tolerance)} is allowed`;
+  if (percentWords(error) === percentWords(0)) {
+    return { value: percentWords(0), label: `off its ratio; ${allowed}` };
+  }
   const side = error > 0 ? 'rich' : 'lean';
-  return { value: percentWords(error), label: `${side} in hardener; ${percentWords(tolerance)} is allowed` };
+  return { value: percentWords(error), label: `${side} in hardener; ${allowed}` };
 }
+
+/** Resin past its usable life no longer wets cloth: the screen must not ask for it there. */
+const isOver = ({ hardenerAt, usableLife }: CupState, at: number) =>
+  hardenerAt !== undefined && usableLife !== undefined && at > hardenerAt + 1000 * usableLife;
 
 /** Stir, keep a sample, get it out of the cup. */
 export function MixedView({ state, cup, mixing, others }: Props) {
@@ -62,11 +70,12 @@ export function MixedView({ state, cup, mixing, others }: Props) {
   const left = planned.ok ? planned.plan.cups : 0;
   const error = cupError(cup, mixing);
   const stirred = isStirred(cup, now.value);
+  const over = isOver(cup, now.value);
   return (
     <Screen
       back={{ to: `/build/${state.header.id}`, label: 'Route' }}
       kicker={`${cupWords(cup)} · ${state.header.resin.hardener}`}
-      title={stirred ? 'Pour it out flat' : 'Stir 2 to 3 minutes'}
+      title={over ? 'Its time is up' : stirred ? 'Pour it out flat' : 'Stir 2 to 3 minutes'}
       actions={
         <>
           <Beside>
@@ -80,7 +89,12 @@ export function MixedView({ state, cup, mixing, others }: Props) {
       }
     >
       <OffRatio cup={cup} mixing={mixing} />
-      {stirred ? (
+      {over ? (
+        <p>
+          If it still stands in the cup, keep it off the cloth and throw it out. If it went on in time, say
+          that the cup is empty.
+        </p>
+      ) : stirred ? (
         <p>A deep cup heats itself: it must not stand.</p>
       ) : (
         <>
@@ -102,7 +116,9 @@ export function MixedView({ state, cup, mixing, others }: Props) {
       ))}
       <Beside>
         {left > 0 && (
-          <LinkButton to={`/mix/${state.header.id}/cups`}>Change the {inCups(left)} to come</LinkButton>
+          <LinkButton to={`/mix/${state.header.id}/cups`}>
+            {left === 1 ? 'Change the next cup' : `Change the ${inCups(left)} to come`}
+          </LinkButton>
         )}
         <UndoPress state={state} cup={cup} />
       </Beside>
