@@ -99,3 +99,16 @@ test('looking ahead offers to tick all before that stage', () => {
   const before = buildHeader.route.slice(0, 2).flatMap((s) => s.steps);
   expect(missed?.steps.map((s) => s.step.id)).toEqual(before.map((s) => s.id));
 });
+
+test('films counted out short are not among the ticks that were only forgotten', () => {
+  const filmsOut = allSteps(buildOf([])).find((s) => s.step.role === 'filmsOut');
+  const tape = allSteps(buildOf([])).find((s) => s.stage === 'shrinkTape');
+  if (!filmsOut || !tape) throw new Error('the route counts no films');
+  const counted = (out: number): Event[] => [
+    { minute: 1, kind: 'filmCount', direction: 'in', count: 2, round: 1 },
+    { minute: 2, kind: 'filmCount', direction: 'out', count: out, round: 1 },
+  ];
+  const missed = (out: number) => notTickedBefore(buildOf(counted(out)), tape).map((s) => s.key);
+  expect(missed(1)).not.toContain(filmsOut.key);
+  expect(missed(2)).toContain(filmsOut.key);
+});

@@ -1,8 +1,9 @@
 import { useSignal } from '@preact/signals';
-import { Action, LinkButton, Secondary } from '#app/parts/action.tsx';
+import { Action, Secondary } from '#app/parts/action.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
 import { Sheet } from '#app/parts/sheet.tsx';
 import { Warning } from '#app/parts/warning.tsx';
+import { go } from '#app/router.ts';
 import { act } from './act.ts';
 import { filmCount } from './films.ts';
 import type { SheetProps } from './sheet-props.ts';
@@ -29,7 +30,15 @@ export function FilmsSheet({
       { kind: 'filmCount', subject, direction, count: count.value, round } as const,
       ...(right ? roleTick(state, role, { round, newId }) : []),
     ];
-    if (await act(state, drafts, { said: `Films ${direction}: ${count.value}` })) onClose();
+    return act(state, drafts, { said: `Films ${direction}: ${count.value}` });
+  };
+  const press = async () => {
+    if (await write()) onClose();
+  };
+  // What was counted before the scale was opened must not be counted twice.
+  const weigh = async () => {
+    const changed = count.value > 0 && count.value !== counted.in;
+    if (!changed || (await write())) go(`/weigh/${state.header.id}/wetFilms`);
   };
   return (
     <Sheet
@@ -38,10 +47,12 @@ export function FilmsSheet({
       actions={
         <>
           {direction === 'in' && (
-            <LinkButton to={`/weigh/${state.header.id}/wetFilms`}>Weigh the films</LinkButton>
+            <Secondary onPress={weigh}>
+              {count.value > 0 ? `${count.value} in, and weigh them` : 'Weigh the films'}
+            </Secondary>
           )}
           <Secondary onPress={onClose}>Close</Secondary>
-          <Action onPress={write} not={count.value === 0 ? 'None counted yet' : undefined}>
+          <Action onPress={press} not={count.value === 0 ? 'None counted yet' : undefined}>
             {laid === undefined
               ? `${count.value} ${count.value === 1 ? 'film' : 'films'} ${direction}`
               : `${count.value} of ${laid} films out`}

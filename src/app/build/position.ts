@@ -1,5 +1,6 @@
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StageState, StepState } from '#shared/record/route-state.ts';
+import { filmCount } from './films.ts';
 
 export const allSteps = (state: BuildState): StepState[] => state.stages.flatMap((s) => s.steps);
 
@@ -46,6 +47,12 @@ export interface Missed {
   before: StepState;
 }
 
+/** Films counted out short are not done and only forgotten: one press for all must not tick them. */
+function countedShort(state: BuildState, { step, round }: StepState): boolean {
+  const { in: laid, out, even } = filmCount(state, round);
+  return step.role === 'filmsOut' && laid !== undefined && out !== undefined && !even;
+}
+
 export function notTickedBefore(state: BuildState, step: StepState): StepState[] {
   const steps = allSteps(state);
   return steps
@@ -53,7 +60,7 @@ export function notTickedBefore(state: BuildState, step: StepState): StepState[]
       0,
       steps.findIndex((s) => s.key === step.key),
     )
-    .filter((s) => !s.done);
+    .filter((s) => !s.done && !countedShort(state, s));
 }
 
 /** Forgotten ticks, seen from a stage: everything open before its start, or before the last step done anywhere. */

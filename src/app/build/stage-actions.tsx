@@ -49,7 +49,7 @@ function Nearby({ state, stage, ticking }: Props) {
   const cup = repeating.includes(stage.stage) && cupsOf(state, round).length > 0 && cupLabel(state, round);
   if (cup) return <LinkButton to={`/mix/${id}`}>{cup}</LinkButton>;
   const present = presentStage(state);
-  if (!present || present === stage) return null;
+  if (!step || !present || present === stage) return null;
   return (
     <Secondary onPress={() => goInstead(routeAddress(id))}>Back to {stageWords[present.stage]}</Secondary>
   );

@@ -68,7 +68,7 @@ export function StageView({ state, stage }: { state: BuildState; stage: StageSta
   return (
     <>
       <Screen
-        kicker={`${name} no. ${number} · step ${at} of ${state.stages.length}${round}`}
+        kicker={`${name} no. ${number} · stage ${at} of ${state.stages.length}${round}`}
         title={stageWords[stage.stage]}
         actions={<StageActions state={state} stage={stage} ticking={ticking} />}
       >
