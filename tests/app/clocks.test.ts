@@ -239,6 +239,15 @@ describe('what a clock says', () => {
     expect(plain(overSentence(at(30)))).toBe('Timer x is over: just now');
   });
 
+  it('of the tape says that it was due', () => {
+    const [tape] = listClocks({ ...bench, builds: [buildOf(cupOf('a', 2, 0))] }, minutes(200)).filter(
+      (c) => c.kind === 'tape',
+    );
+    if (!tape) throw new Error('no tape deadline');
+    expect(plain(overSentence({ ...tape, left: -180, phase: 'over' }))).toBe('Tape was due 3 min ago');
+    expect(plain(shortFigure({ ...tape, left: -180, phase: 'over' }))).toBe('was due 3 min ago');
+  });
+
   it('a day later is that it ended, without counting on', () => {
     expect(plain(shortFigure(at(30 + 360)))).toBe('ended 6 h ago');
     expect(figureFor(at(30 + 360)).says).toBe('ended');

@@ -63,12 +63,14 @@ export function figureFor(clock: RunningClock): { figure: string; says: string }
 
 /** One short line: '13:42 left', 'ended 3 min ago'. */
 export function shortFigure(clock: RunningClock): string {
-  if (clock.phase === 'over') return `ended ${formatAgo(-clock.left)}`;
+  if (clock.phase === 'over')
+    return `${clock.kind === 'tape' ? 'was due' : 'ended'} ${formatAgo(-clock.left)}`;
   return `${formatCountdown(clock.left)} left`;
 }
 
 /** 'Cup 2 is over: 3 min ago' */
 export function overSentence(clock: RunningClock): string {
+  if (clock.kind === 'tape') return `Tape was due ${formatAgo(-clock.left)}`;
   if (isStale(clock)) return `${clock.name} ended ${formatAgo(-clock.left)}`;
   return `${clock.name} is over: ${formatAgo(-clock.left)}`;
 }
