@@ -84,7 +84,7 @@ function ScheduleFields({ draft, builds }: { draft: LoadDraft; builds: readonly 
       />
       <div class="field-pair">
         <QuantityField label="Hold at" input={holdAt} />
-        <QuantityField label="Hold for" input={holdFor} hint="3 h, 90 min" />
+        <QuantityField label="Hold for" input={holdFor} hint="like 3 h or 90 min" />
       </div>
       <QuantityField label="Ramp" input={rampRate} />
     </>

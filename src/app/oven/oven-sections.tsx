@@ -6,6 +6,7 @@ import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import type { OvenNow } from './oven-now.ts';
 import { assumedEnergy, type OvenResults, type OverLimit } from './oven-results.ts';
+import { unreadTime } from './oven-series.ts';
 import { noCureSentence, overSentence, sinceLit } from './oven-words.ts';
 
 /** How far the data sheet's cure time is used. Never a degree of cure. */
@@ -50,8 +51,8 @@ export function OverLimits({ over, from }: { over: readonly OverLimit[]; from: n
 
 export function Unread({ results, at }: { results: OvenResults; at: OvenNow }) {
   const { unread, series } = results;
-  const total = unread.reduce((sum, g) => sum + g.to - g.from, 0);
   const last = unread.at(-1);
+  const more = unread.length - 1;
   return (
     <>
       {at.unreadSince !== undefined && (
@@ -60,11 +61,11 @@ export function Unread({ results, at }: { results: OvenResults; at: OvenNow }) {
         </Warning>
       )}
       {last && (
-        <Warning kind="amber" title={`${formatDuration(total)} unread`}>
+        <Warning kind="amber" title={`${formatDuration(unreadTime(unread))} unread`}>
           No reading of {last.channel.name} from {sinceLit(series.from, last.from)} to{' '}
           {sinceLit(series.from, last.to)}
-          {unread.length > 1 ? `, and ${unread.length - 1} more such stretches` : ''}. Counted neither as hold
-          nor as cure time.
+          {more > 0 ? `, and ${more} more ${more === 1 ? 'stretch' : 'stretches'} like it` : ''}. Counted
+          neither as hold nor as cure time.
         </Warning>
       )}
     </>

@@ -60,6 +60,17 @@ export interface Gap {
   to: number;
 }
 
+/** Time in which at least one channel was not read, s: what two leave out together counts once. */
+export function unreadTime(gaps: readonly Gap[]): number {
+  let total = 0;
+  let until = Number.NEGATIVE_INFINITY;
+  for (const { from, to } of [...gaps].sort((a, b) => a.from - b.from)) {
+    total += Math.max(0, to - Math.max(from, until));
+    until = Math.max(until, to);
+  }
+  return total;
+}
+
 /** Stretches longer than this between readings of one channel, until `end`. */
 export function gapsOf(series: readonly Series[], longest: number, end: number): Gap[] {
   return series.flatMap(({ channel, readings }) => {
