@@ -72,8 +72,8 @@ function Measure({ state }: { state: BuildState }) {
         label="With"
         value={what.value}
         options={[
-          { value: 'circumference', label: 'Pi tape, around' },
-          { value: 'outsideDiameter', label: 'Caliper, across' },
+          { value: 'circumference', label: 'Tape, around' },
+          { value: 'outsideDiameter', label: 'Caliper or pi tape, across' },
         ]}
         onChange={(w) => {
           what.value = w;

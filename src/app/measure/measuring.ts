@@ -23,7 +23,7 @@ export function whyNot(what: Measured, value: number, inner: number | undefined)
   const mandrel = what === 'circumference' ? inner * Math.PI : inner;
   const word = what === 'circumference' ? 'around' : 'across';
   if (across <= inner) {
-    return `The mandrel and its release are ${show(mandrel, 'diameter')} ${word}: the tube must be more.`;
+    return `The mandrel and its release are ${show(mandrel, 'diameter')} ${word}: the tube must be more.${what === 'circumference' ? ' Was it read across?' : ''}`;
   }
   if (across > mostTimesMandrel * inner) {
     return `Twice the mandrel, ${show(mandrel, 'diameter')} ${word}: was it measured ${what === 'circumference' ? 'across' : 'around'}?`;

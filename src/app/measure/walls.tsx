@@ -20,7 +20,8 @@ export function Walls({ state }: { state: BuildState }) {
   if (walls.length === 0) {
     return (
       <Empty>
-        Nothing measured yet. Around with a pi tape is surest: a wall is half of a small difference.
+        Nothing measured yet. A tape around is surest: a wall is half of a small difference. A pi tape reads
+        across.
       </Empty>
     );
   }

@@ -1,7 +1,11 @@
 import { path } from '#app/router.ts';
 
 const tabs = [
-  { to: '/', label: 'Bench', under: ['/build', '/mix', '/oven', '/weigh', '/start', '/clocks', '/timer'] },
+  {
+    to: '/',
+    label: 'Bench',
+    under: ['/build', '/mix', '/oven', '/weigh', '/measure', '/start', '/clocks', '/timer'],
+  },
   { to: '/plans', label: 'Plans', under: ['/plans', '/plan'] },
   { to: '/record', label: 'Record', under: ['/record'] },
   { to: '/shelf', label: 'Shelf', under: ['/shelf', '/data', '/settings'] },
