@@ -31,6 +31,18 @@ function limitCaution(what: string, limit: number | undefined, hottest: number):
   ];
 }
 
+/** What gives way first, for the picture of the cure. */
+export function lowestLimit({ resin, release, tape }: PlanMaterials) {
+  const limits = [
+    { limitName: 'resin limit', limit: resin.highestTemperature },
+    { limitName: 'release limit', limit: release?.highestTemperature },
+    { limitName: 'tape limit', limit: tape?.highestTemperature },
+  ];
+  return limits
+    .filter((l): l is { limitName: string; limit: number } => l.limit !== undefined)
+    .sort((a, b) => a.limit - b.limit)[0];
+}
+
 /** Where a plan's cure, materials and service do not go together: what, why, and what would fit. */
 export function planCautions(plan: Plan, { resin, release, tape }: PlanMaterials): PlanCaution[] {
   const hottest = hottestOf(plan.schedule);
@@ -44,8 +56,8 @@ export function planCautions(plan: Plan, { resin, release, tape }: PlanMaterials
             title: `Soft at ${show(plan.serviceTemperature, 'temperature', 0)} in service`,
             says:
               resin.glassTransition !== undefined && resin.glassTransition < wants
-                ? `This resin softens at about ${show(resin.glassTransition, 'temperature', 0)} at best; the service asks for ${show(wants, 'temperature', 0)}. Choose a resin for more heat.`
-                : `Cured at ${show(hottest, 'temperature', 0)} it softens at about ${show(reaches, 'temperature', 0)}; the service asks for ${show(wants, 'temperature', 0)}. Cure at ${show(wants - aboveCure, 'temperature', 0)} or more, or postcure.`,
+                ? `This resin softens at about ${show(resin.glassTransition, 'temperature', 0)} at best, and it should stay ${show(serviceMargin, 'temperatureDifference', 0)} above the hottest service. Choose a resin for more heat.`
+                : `Cured at ${show(hottest, 'temperature', 0)} it softens at about ${show(reaches, 'temperature', 0)}, and it should stay ${show(serviceMargin, 'temperatureDifference', 0)} above the hottest service. Cure at ${show(wants - aboveCure, 'temperature', 0)} or more, or postcure.`,
           },
         ];
   return [

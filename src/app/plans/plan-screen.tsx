@@ -14,7 +14,7 @@ import { theStore } from '#app/state/shop.ts';
 import { show } from '#app/state/show.ts';
 import type { Plan } from '#shared/record/plan.ts';
 import { formatRatio } from '#shared/units/ratio.ts';
-import { planCautions } from './plan-cautions.ts';
+import { lowestLimit, planCautions } from './plan-cautions.ts';
 import { estimatePlan, type PlanMaterials, planMaterials } from './plan-estimate.ts';
 import { ScheduleLine } from './schedule-line.tsx';
 
@@ -55,7 +55,7 @@ function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; materials
         </Warning>
       ))}
       <h2>Cure</h2>
-      <ScheduleLine schedule={plan.schedule} limit={release?.highestTemperature} />
+      <ScheduleLine schedule={plan.schedule} {...lowestLimit(materials)} />
       <Lines
         rows={[
           ['Mandrel', show(plan.mandrelDiameter, 'diameter')],
