@@ -8,7 +8,7 @@ export function mandrelPrep(): ChecklistStage {
     stage: 'mandrelPrep',
     steps: [
       step('mandrel-measured', 'Mandrel picked, diameter measured', {
-        hint: 'Where the first ply will lie. Leave 50 to 100 mm (2 to 4 in) bare at each end to grip and pull.',
+        hint: 'Measured where the first ply will lie. Leave 50 to 100 mm (2 to 4 in) bare at each end to grip and pull.',
       }),
       step('mandrel-straight', 'Rolled on the bench: straight', {
         hint: 'Look for light under it. More than 0.5 mm to the meter (1/32 in in 5 ft) shows in the tube.',
