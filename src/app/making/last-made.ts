@@ -26,7 +26,7 @@ function pick<T extends DocType>(type: T, fits: (body: Body<T>) => boolean): str
   return (docs.find((d) => fits(d.body)) ?? docs[0])?.doc ?? '';
 }
 
-/** Last time's choice; on a first tube the common one: carbon, a slow hardener, 25 mm tape on a film sleeve. */
+/** Last time's choice; on a first tube the common one: carbon, a slow hardener, 25 mm tape on the sprayed film sleeve that the checklist is for. */
 export function likely(type: Made): string {
   const before = last[type];
   if (before !== undefined && (before === '' || findDoc(type, before)?.retired === false)) return before;
@@ -36,7 +36,7 @@ export function likely(type: Made): string {
     case 'resin':
       return pick('resin', (r) => /slow/i.test(r.hardener));
     case 'release':
-      return pick('release', (r) => r.kind === 'filmSleeve');
+      return pick('release', (r) => r.kind === 'filmSleeve' && /spray/i.test(r.name));
     case 'tape':
       return pick('tape', (t) => t.width > 0.02);
     case 'checklist':

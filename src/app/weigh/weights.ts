@@ -115,7 +115,7 @@ export function doubtAbout(state: BuildState, what: WeightOf, mass: number): str
   const { cloth, filmLeft } = partMasses(state);
   const begun = state.header.clothMass;
   if (what === 'cutCloth' && (mass < begun / 2 || mass > 2 * begun)) {
-    return `Started with ${show(begun, 'mass')} of cloth: this is ${mass < begun ? 'less than half' : 'more than twice'} as much. Is every piece on the scale, and nothing else?`;
+    return `Started with ${show(begun, 'mass')}: is every piece on the scale, and nothing else?`;
   }
   const wet = what === 'wetCloth';
   if ((what === 'cured' || wet) && mass < cloth) {
