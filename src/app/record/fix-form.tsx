@@ -10,6 +10,7 @@ import { record, retract } from '#app/state/record.ts';
 import type { Entry, EntryDraft } from '#shared/record/entry.ts';
 import type { Fact } from '#shared/record/journal.ts';
 import { fixable } from './fixable.ts';
+import { orderProblem } from './order-problem.ts';
 import { type Subject, sayEntry } from './say-entry.ts';
 import { fromFieldText, toFieldText, WhenField, whenProblem } from './when-field.tsx';
 
@@ -65,7 +66,9 @@ export function FixForm({ subject, fact, back }: Props) {
   const save = async () => {
     const at = fromFieldText(when.value, entry.zone);
     const untouched = when.value === toFieldText(entry.happenedAt, entry.zone);
-    whenWrong.value = untouched ? undefined : whenProblem(at, Date.now());
+    whenWrong.value = untouched
+      ? undefined
+      : (whenProblem(at, Date.now()) ?? (at === undefined ? undefined : orderProblem(subject, entry, at)));
     const good = allGood(fix.numbers.map((n) => n.input));
     if (!good || whenWrong.value || at === undefined) return;
     const typed = Object.fromEntries(fix.numbers.map((n) => [n.key, n.input.typed.value]));

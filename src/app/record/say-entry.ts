@@ -1,3 +1,4 @@
+import { offWords } from '#app/cutting/edge-words.ts';
 import { wallOfBuild } from '#app/cutting/plan-of-build.ts';
 import { show } from '#app/state/show.ts';
 import { weighingOf } from '#app/weigh/weights.ts';
@@ -49,11 +50,6 @@ function stepText(subject: Subject, step: string): string {
   if (found) return found.step.text;
   const piece = pieceName(subject, step);
   return piece ? `Cut: ${piece}` : 'A step that is not on the checklist';
-}
-
-function offWords(off: number): string {
-  if (Math.abs(off) < 0.000_05) return 'on the mark';
-  return `${show(Math.abs(off), 'length')} ${off > 0 ? 'further round' : 'short of it'}`;
 }
 
 function cupName(subject: Subject, cup: string | undefined): string {
