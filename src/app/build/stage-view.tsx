@@ -1,3 +1,4 @@
+import { wallOfBuild } from '#app/cutting/plan-of-build.ts';
 import { Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
@@ -58,6 +59,15 @@ function Forgotten({ state, stage }: { state: BuildState; stage: StageState }) {
   );
 }
 
+/** Where the plan was drawn piece by piece: what to cut, and where the edge should land. */
+function OfTheWall({ state, stage }: { state: BuildState; stage: StageState }) {
+  if (!wallOfBuild(state.header)) return null;
+  const { id } = state.header;
+  if (stage.stage === 'cut') return <LinkButton to={`/cut/${id}`}>Cut list</LinkButton>;
+  if (stage.stage === 'wrap') return <LinkButton to={`/edge/${id}`}>Where the outer edge landed</LinkButton>;
+  return null;
+}
+
 /** One stage of the route: its steps, and what the thumb can do about them. */
 export function StageView({ state, stage }: { state: BuildState; stage: StageState }) {
   const ticking = useTicking(state);
@@ -87,6 +97,7 @@ export function StageView({ state, stage }: { state: BuildState; stage: StageSta
           ))}
         </ol>
         <Forgotten state={state} stage={stage} />
+        <OfTheWall state={state} stage={stage} />
         <Beside>
           <LinkButton to="/clocks">Clocks</LinkButton>
           <LinkButton to="/timer">Free timer</LinkButton>

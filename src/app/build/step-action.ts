@@ -1,3 +1,4 @@
+import { wallOfBuild } from '#app/cutting/plan-of-build.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { EntryOf } from '#shared/record/entry.ts';
 import type { StepState } from '#shared/record/route-state.ts';
@@ -65,7 +66,9 @@ export function stepAction(
     case 'filmsOut':
       return sheet('films', 'Count the films out', filmCount(state, round).even);
     case 'weighCloth':
-      return screen(`/weigh/${id}/cutCloth`, 'Weigh the cloth', has('cutCloth'));
+      return wallOfBuild(state.header)
+        ? screen(`/cut/${id}`, 'Cut list', has('cutCloth'))
+        : screen(`/weigh/${id}/cutCloth`, 'Weigh the cloth', has('cutCloth'));
     case 'weighFilmIn':
       return screen(`/weigh/${id}/filmIn`, 'Weigh the film', has('filmIn'));
     case 'weighFilmOut':

@@ -40,6 +40,35 @@ export const routes: readonly Route[] = [
     pattern: '/plan/:doc/cutting',
     load: () => import('#app/cutting/cutting-screen.tsx').then((m) => m.CuttingScreen),
   },
+  {
+    pattern: '/edge/:id',
+    load: () => import('#app/cutting/edge-screen.tsx').then((m) => m.EdgeScreen),
+  },
+  {
+    pattern: '/edge/:id/:piece/:mark',
+    load: () => import('#app/cutting/read-edge-screen.tsx').then((m) => m.ReadEdgeScreen),
+  },
+  {
+    pattern: '/cut/:id',
+    load: () => import('#app/cutting/cut-list-screen.tsx').then((m) => m.CutListScreen),
+  },
+  {
+    pattern: '/cut/:id/weigh/:piece',
+    load: () => import('#app/cutting/weigh-piece-screen.tsx').then((m) => m.WeighPieceScreen),
+  },
+  { pattern: '/plan/:doc/wall', load: () => import('#app/wall/wall-screen.tsx').then((m) => m.WallScreen) },
+  {
+    pattern: '/plan/:doc/wall/mandrel',
+    load: () => import('#app/wall/mandrel-screen.tsx').then((m) => m.MandrelScreen),
+  },
+  {
+    pattern: '/plan/:doc/wall/picture/:name',
+    load: () => import('#app/wall/picture-screen.tsx').then((m) => m.PictureScreen),
+  },
+  {
+    pattern: '/plan/:doc/wall/:piece',
+    load: () => import('#app/wall/piece-screen.tsx').then((m) => m.PieceScreen),
+  },
   { pattern: '/weigh/:id', load: () => import('#app/weigh/weigh-screen.tsx').then((m) => m.WeighScreen) },
   {
     pattern: '/weigh/:id/:what',

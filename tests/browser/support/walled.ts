@@ -1,7 +1,9 @@
+import type { BuildHeader } from '#shared/record/build.ts';
 import type { Piece, ShapeRecord, WallPlan } from '#shared/record/piece.ts';
 import type { Plan } from '#shared/record/plan.ts';
 import type { Revision, RevisionOf } from '#shared/record/revision.ts';
 import { starterSchedules } from '#shared/reference/starter-schedules.ts';
+import { buildHeader } from '../../record/arbitraries.ts';
 
 /** Straight between stations. */
 const shape = (...stations: [at: number, value: number][]): ShapeRecord => ({
@@ -84,3 +86,21 @@ export const walledPlans = [
   planRevision('upper-mast', upperMast),
   planRevision('yard', yard),
 ];
+
+/** A tube of the yard's plan, just started. */
+export const yardBuild: BuildHeader = {
+  ...buildHeader,
+  id: 'yard-build',
+  name: 'Yard',
+  plan: planRevision('yard', yard),
+  clothMass: 0.25,
+};
+
+/** A tube of the lower mast, just started. */
+export const mastBuild: BuildHeader = {
+  ...buildHeader,
+  id: 'mast-build',
+  name: 'Lower mast',
+  plan: planRevision('lower-mast', lowerMast),
+  clothMass: 0.3,
+};

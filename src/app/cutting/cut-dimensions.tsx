@@ -1,0 +1,56 @@
+import { settings } from '#app/state/settings.ts';
+import { offsetsFromDatum } from '#calc';
+import { unitFor } from '#shared/units/quantity.ts';
+import type { CutPiece } from './cut-pieces.ts';
+import { bareDimension, dimension } from './dimensions.ts';
+
+const inch = 0.0254;
+export const spacings = {
+  metric: [0.05, 0.1, 0.25, 0.5, 1],
+  inchPound: [2, 4, 6, 12, 24, 48].map((n) => n * inch),
+};
+/** More lines than this nobody marks, by default. */
+const mostLines = 14;
+
+/** An even spacing that marks a piece in a dozen places or so, m */
+export function usualSpacing(length: number): number {
+  const choices = spacings[settings.value.units];
+  return choices.find((every) => length / every <= mostLines) ?? choices.at(-1) ?? 1;
+}
+
+/** What to set on the rule: along the datum edge, and square to it where the cloth ends. */
+export function CutDimensions({ piece, every }: { piece: CutPiece; every: number }) {
+  const unit = unitFor('length', settings.value.units);
+  const { outline } = piece.flat;
+  const offsets = offsetsFromDatum({ outline, every });
+  const stations = piece.flat.marks.map((m) => m.x);
+  const isStation = (x: number) => stations.some((s) => Math.abs(s - x) < 0.0005);
+  const curved = offsets.some((o) => Math.abs(o.from) > 0.0005);
+  const degrees = (piece.warpAngle * 180) / Math.PI;
+  return (
+    <div class="cut-dimensions">
+      <p>
+        Datum edge {dimension(piece.flat.length)}. Warp{' '}
+        {Math.abs(degrees) < 0.05 ? 'along it' : `at ${degrees.toFixed(1)}° to it`}. In {unit}:
+      </p>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">along</th>
+            {curved && <th scope="col">from</th>}
+            <th scope="col">{curved ? 'to' : 'wide'}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {offsets.map((o, i) => (
+            <tr key={i} class={isStation(o.x) ? 'cut-station' : undefined}>
+              <th scope="row">{bareDimension(o.x)}</th>
+              {curved && <td>{bareDimension(o.from)}</td>}
+              <td>{bareDimension(o.to)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
