@@ -34,23 +34,35 @@ export function Pick({ type, label, chosen, none }: PickProps) {
   );
 }
 
-export function ClothFields({ draft }: { draft: MakingDraft }) {
+const amounts = [
+  { value: 'mass', label: 'Weighed' },
+  { value: 'area', label: 'By area' },
+] as const;
+
+interface ClothProps {
+  draft: MakingDraft;
+  /** Where a wall can be drawn: true while the amount is to follow from it. */
+  fromWall?: Signal<boolean>;
+}
+
+export function ClothFields({ draft, fromWall }: ClothProps) {
   const mass = clothMassOf(draft);
+  const drawn = fromWall?.value === true;
   return (
     <>
       <Pick type="cloth" label="Cloth" chosen={draft.cloth} />
       <Choice
         label="How much cloth"
-        value={draft.amountBy.value}
-        options={[
-          { value: 'mass', label: 'Weighed' },
-          { value: 'area', label: 'By area' },
-        ]}
+        value={drawn ? 'wall' : draft.amountBy.value}
+        options={fromWall ? [{ value: 'wall', label: 'From its wall' }, ...amounts] : amounts}
         onChange={(by) => {
-          draft.amountBy.value = by;
+          if (fromWall) fromWall.value = by === 'wall';
+          if (by !== 'wall') draft.amountBy.value = by;
         }}
       />
-      {draft.amountBy.value === 'mass' ? (
+      {drawn ? (
+        <p class="quiet">You draw the wall next, and the cloth follows from it.</p>
+      ) : draft.amountBy.value === 'mass' ? (
         <QuantityField label="Cloth on the scale" input={draft.clothMass} />
       ) : (
         <QuantityField

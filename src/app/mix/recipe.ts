@@ -70,12 +70,14 @@ export interface RecipeInput {
   cloth: Cloth;
   resin: ResinSystem;
   goal: ResinGoal;
+  /** Stays in the part besides what the cloth keeps: drunk by the faces of a core, kg */
+  extraKept?: number | undefined;
 }
 
 /** What to mix for a tube; a RangeError names what cannot be met: `lossPerCup`, `workingRate`, `largestCup`. */
-export function recipe({ clothMass, cloth, resin, goal }: RecipeInput): Recipe {
+export function recipe({ clothMass, cloth, resin, goal, extraKept = 0 }: RecipeInput): Recipe {
   const share = resinShare(goal.fiberVolumeFraction, cloth, resin);
-  const kept = resinForCloth({ clothMass, resinMassFraction: share });
+  const kept = resinForCloth({ clothMass, resinMassFraction: share }) + extraKept;
   const { cups, each, total } = cupsFor({
     kept,
     squeezeOutShare: goal.squeezeOut,

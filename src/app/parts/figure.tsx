@@ -53,8 +53,8 @@ export function Lines({ head, rows }: { head?: readonly string[]; rows: readonly
         </thead>
       )}
       <tbody>
-        {rows.map(([label, ...values]) => (
-          <tr key={label}>
+        {rows.map(([label, ...values], row) => (
+          <tr key={`${row} ${label}`}>
             <th scope="row">{label}</th>
             {values.map((v, i) => (
               <td key={i}>{v}</td>

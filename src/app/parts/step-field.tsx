@@ -14,7 +14,7 @@ interface Props extends QuantityOptions {
   /** One press of plus or minus, SI; it goes to the next whole one. */
   step: number;
   onSet: (si: number) => void;
-  hint?: string;
+  hint?: string | undefined;
   /** Said in place of the plain bounds: 'Station 3 lies between 501 mm and 899 mm.' */
   bounds?: string | undefined;
   digits?: number | undefined;

@@ -1,6 +1,10 @@
 import { type Signal, signal } from '@preact/signals';
 import { fieldsOf, type MakingDraft, makingDraft, resinGoalOf } from '#app/making/draft.ts';
 import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
+import { findDoc } from '#app/state/documents.ts';
+import { planWithWall } from '#app/wall/plan-with-wall.ts';
+import { hasWall, plyThickness, type WalledPlan } from '#app/wall/wall-model.ts';
+import { widthForWraps } from '#calc';
 import type { Plan } from '#shared/record/plan.ts';
 import { type CureDraft, cureDraft, cureFieldsOf, scheduleOf } from './cure-draft.ts';
 
@@ -11,6 +15,10 @@ export interface PlanDraft extends MakingDraft, CureDraft {
   plies: QuantityInput;
   serviceTemperature: QuantityInput;
   note: Signal<string>;
+  /** The plan as it was, when its wall is drawn: cloth, plies, mandrel and length follow from that. */
+  walled: WalledPlan | undefined;
+  /** A new plan whose wall is drawn next. */
+  fromWall: Signal<boolean>;
 }
 
 /** A dark tube in the sun (common practice, no source), K */
@@ -29,18 +37,59 @@ export function planDraft(plan?: Plan): PlanDraft {
       max: 473.15,
     }),
     note: signal(plan?.note ?? ''),
+    walled: plan && hasWall(plan) ? plan : undefined,
+    fromWall: signal(plan === undefined),
   };
 }
 
 export function planFieldsOf(draft: PlanDraft): QuantityInput[] {
-  return [...fieldsOf(draft), ...cureFieldsOf(draft), draft.serviceTemperature];
+  const { clothMass, clothArea, mandrelDiameter, tubeLength, plies, serviceTemperature } = draft;
+  const amount = [clothMass, clothArea];
+  const follows = draft.walled
+    ? [...amount, mandrelDiameter, tubeLength, plies]
+    : draft.fromWall.value
+      ? amount
+      : [];
+  const typed = [...fieldsOf(draft), ...cureFieldsOf(draft), serviceTemperature];
+  return typed.filter((field) => !follows.includes(field));
+}
+
+/** Until the wall is drawn: so much as its plies make without a lap. */
+function amountToBegin(draft: PlanDraft): Plan['clothAmount'] | undefined {
+  const wraps = draft.plies.si.value;
+  const startDiameter = draft.mandrelDiameter.si.value;
+  const length = draft.tubeLength.si.value;
+  const cloth = findDoc('cloth', draft.cloth.value)?.body;
+  const fiberVolumeFraction = draft.goal.fiberVolume.si.value;
+  if (!wraps || !startDiameter || !length || !cloth || !fiberVolumeFraction) return undefined;
+  const width = widthForWraps({
+    wraps,
+    startDiameter,
+    plyThickness: plyThickness(cloth, fiberVolumeFraction),
+  });
+  return { by: 'area', area: width * length };
 }
 
 function clothAmountOf(draft: PlanDraft): Plan['clothAmount'] | undefined {
+  if (draft.walled) return draft.walled.clothAmount;
+  if (draft.fromWall.value) return amountToBegin(draft);
   const mass = draft.clothMass.si.value;
   const area = draft.clothArea.si.value;
   if (draft.amountBy.value === 'mass') return mass === undefined ? undefined : { by: 'mass', mass };
   return area === undefined ? undefined : { by: 'area', area };
+}
+
+/** With what follows from its wall anew: another release or fiber volume is another width of cloth. */
+function followed(plan: Plan, walled: WalledPlan | undefined): Plan {
+  if (!walled) return plan;
+  const drawn = { ...plan, wall: walled.wall };
+  try {
+    return planWithWall(drawn);
+  } catch (error) {
+    // A wall that cannot be rolled any more is kept for the builder to mend.
+    if (error instanceof RangeError) return drawn;
+    throw error;
+  }
 }
 
 /** The plan as typed; undefined while a field is missing. */
@@ -56,7 +105,7 @@ export function planOf(draft: PlanDraft): Plan | undefined {
   if (!name || !clothAmount || !goal || !schedule || mandrelDiameter === undefined) return undefined;
   if (tubeLength === undefined || plies === undefined || serviceTemperature === undefined) return undefined;
   const note = draft.note.value.trim();
-  return {
+  const plan: Plan = {
     name,
     mandrelDiameter,
     tubeLength,
@@ -73,4 +122,5 @@ export function planOf(draft: PlanDraft): Plan | undefined {
     serviceTemperature,
     ...(note && { note }),
   };
+  return followed(plan, draft.walled);
 }

@@ -3,12 +3,15 @@ import { useMemo } from 'preact/hooks';
 import { AnswerFigures } from '#app/making/answer.tsx';
 import { answerOf } from '#app/making/draft.ts';
 import { ClothFields, Pick, ResinFields } from '#app/making/making-fields.tsx';
-import { Action, Secondary } from '#app/parts/action.tsx';
+import { Action, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
 import { allGood } from '#app/parts/quantity-input.ts';
 import { Screen } from '#app/parts/screen.tsx';
 import { go, type Params } from '#app/router.ts';
 import { docsOf, findDoc, saveDoc } from '#app/state/documents.ts';
+import { show } from '#app/state/show.ts';
+import { mandrelLine } from '#app/wall/wall-lines.ts';
+import type { WalledPlan } from '#app/wall/wall-model.ts';
 import { type PlanDraft, planDraft, planFieldsOf, planOf } from './plan-draft.ts';
 
 /** What is typed here stays while the builder looks something up elsewhere. */
@@ -63,6 +66,22 @@ function CureFields({ draft }: { draft: PlanDraft }) {
   );
 }
 
+const saveWords = (found: boolean, draft: PlanDraft) =>
+  found ? 'Save as a new revision' : draft.fromWall.value ? 'Save, then draw its wall' : 'Save the plan';
+
+/** What cannot be typed here, because the wall says it. */
+function Follows({ plan, doc }: { plan: WalledPlan; doc: string }) {
+  return (
+    <>
+      <p>
+        Mandrel, length, plies and cloth follow from the drawn wall: {show(plan.tubeLength, 'length', 0)} on{' '}
+        {mandrelLine(plan)}.
+      </p>
+      <LinkButton to={`/plan/${doc}/wall`}>Change its wall</LinkButton>
+    </>
+  );
+}
+
 /** How is this kind of tube to be made? */
 export function PlanEditScreen({ params }: { params: Params }) {
   const found = findDoc('plan', params.doc);
@@ -85,7 +104,7 @@ export function PlanEditScreen({ params }: { params: Params }) {
     const doc = await saveDoc('plan', plan, found ? { doc: found.doc } : {});
     if (doc === undefined) return;
     drafts.delete(key);
-    go(`/plan/${doc}`);
+    go(!found && draft.fromWall.value ? `/plan/${doc}/wall` : `/plan/${doc}`);
   };
   const retire = async () => {
     if (found && (await saveDoc('plan', found.body, { doc: found.doc, retired: true }))) go('/plans');
@@ -95,18 +114,28 @@ export function PlanEditScreen({ params }: { params: Params }) {
     <Screen
       title={found ? 'Change the plan' : 'New plan'}
       back={back}
-      actions={<Action onPress={save}>{found ? 'Save as a new revision' : 'Save the plan'}</Action>}
+      actions={<Action onPress={save}>{saveWords(found !== undefined, draft)}</Action>}
     >
       <TextField
         label="Name"
         text={draft.name}
         problem={draft.name.value.trim() ? undefined : nameProblem.value}
       />
-      <MandrelFields draft={draft} />
-      <ClothFields draft={draft} />
-      <QuantityField label="Plies" input={draft.plies} hint="whole wraps through the wall" />
+      {draft.walled && found ? (
+        <Follows plan={draft.walled} doc={found.doc} />
+      ) : (
+        <>
+          <MandrelFields draft={draft} />
+          <ClothFields draft={draft} {...(!found && { fromWall: draft.fromWall })} />
+          <QuantityField
+            label="Plies"
+            input={draft.plies}
+            hint={draft.fromWall.value ? 'to start with, everywhere' : 'whole wraps through the wall'}
+          />
+        </>
+      )}
       <ResinFields draft={draft} />
-      <AnswerFigures answer={answer.value} />
+      {!draft.walled && !draft.fromWall.value && <AnswerFigures answer={answer.value} />}
       <Pick type="release" label="Release" chosen={draft.release} none="None of these" />
       <Pick type="tape" label="Shrink tape" chosen={draft.tape} none="No tape" />
       <h2>Cure</h2>

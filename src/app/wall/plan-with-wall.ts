@@ -1,6 +1,4 @@
 import type { Roll, TubeMass } from '#calc';
-import type { WallPlan } from '#shared/record/piece.ts';
-import type { Plan } from '#shared/record/plan.ts';
 import { masses, rollOf, theShelf, type WalledPlan } from './wall-model.ts';
 
 /** Dry cloth of each kind in a wall, kg by the cloth's id, heaviest first. */
@@ -25,19 +23,18 @@ export function clothPlies(roll: Roll): Float64Array {
 }
 
 /**
- * The plan with this wall, and with what follows from it: amount of cloth, plies at the thickest, bare diameter
- * at end 0 and the cloth there is most of, so that recipe, start and build need not know of walls.
+ * The plan with what follows from its wall: amount of cloth, plies at the thickest, bare diameter at end 0 and
+ * the cloth there is most of, so that recipe, start and build need not know of walls.
  *
  * @throws RangeError when the wall cannot be rolled
  */
-export function planWithWall(plan: Plan, wall: WallPlan, tubeLength: number, shelf = theShelf): WalledPlan {
-  const drawn = { ...plan, wall, tubeLength };
-  const roll = rollOf(drawn, shelf);
-  const mass = masses(drawn, roll, shelf);
-  const [main = plan.cloth] = mass ? clothMasses(drawn, mass).keys() : [];
+export function planWithWall(plan: WalledPlan, shelf = theShelf): WalledPlan {
+  const roll = rollOf(plan, shelf);
+  const mass = masses(plan, roll, shelf);
+  const [main = plan.cloth] = mass ? clothMasses(plan, mass).keys() : [];
   const plies = clothPlies(roll).reduce((most, n) => Math.max(most, n), 0);
   return {
-    ...drawn,
+    ...plan,
     cloth: main,
     mandrelDiameter: (roll.diameter[0] ?? 0) - (shelf.release(plan.release)?.buildUp ?? 0),
     ...(mass && mass.cloth > 0 && { clothAmount: { by: 'mass', mass: mass.cloth } }),

@@ -36,9 +36,16 @@ const drafts = new Map<string, WallDraft>();
 const mostUndo = 100;
 
 function stateOf(plan: Plan): WallState {
-  if (hasWall(plan)) return { wall: plan.wall, length: plan.tubeLength };
+  if (hasWall(plan)) {
+    const { wall, tubeLength: length, mandrel } = plan;
+    return { wall, length, ...(mandrel !== undefined && { mandrelId: mandrel }) };
+  }
   const mandrel = findDoc('mandrel', plan.mandrel)?.body;
   return firstWall(plan, theStore().newId(), 'Piece 1', mandrel?.length ?? 0);
+}
+
+function drawnPlan({ mandrel: _, ...plan }: Plan, { wall, length, mandrelId }: WallState): WalledPlan {
+  return { ...plan, wall, tubeLength: length, ...(mandrelId !== undefined && { mandrel: mandrelId }) };
 }
 
 type Rolled = { good: Drawn } | { problem: WallProblem };
@@ -85,8 +92,7 @@ function makeDraft(doc: string, body: Plan): WallDraft {
   const saved = signal(hasWall(body) ? state.peek() : undefined);
   const plan = computed<WalledPlan | undefined>(() => {
     const now = findDoc('plan', doc)?.body;
-    const { wall, length } = state.value;
-    return now && { ...now, wall, tubeLength: length };
+    return now && drawnPlan(now, state.value);
   });
   const rolled = computed(() => roll(plan.value));
   let last: Drawn | undefined;
@@ -100,9 +106,8 @@ function makeDraft(doc: string, body: Plan): WallDraft {
   );
   const save = async () => {
     const now = findDoc('plan', doc)?.body;
-    const { wall, length } = state.peek();
     if (!now || problem.peek()) return false;
-    const written = await saveDoc('plan', planWithWall(now, wall, length), { doc });
+    const written = await saveDoc('plan', planWithWall(drawnPlan(now, state.peek())), { doc });
     if (written === undefined) return false;
     saved.value = state.peek();
     return true;

@@ -8,6 +8,8 @@ export interface WallState {
   wall: WallPlan;
   /** Of the tube, m */
   length: number;
+  /** Mandrel of the shelf it is rolled on. */
+  mandrelId?: string;
 }
 
 /** One wrap alone would only butt: so much lap is asked for to start with (common practice, no source), m */
@@ -15,7 +17,6 @@ export const firstOverlap = 0.015;
 
 const same = 1e-9;
 
-/** What another value than this is at both ends. */
 const even = (length: number, value: number): ShapeRecord => ({
   stations: [
     { at: 0, value },
@@ -30,6 +31,7 @@ export function firstWall(plan: Plan, id: string, name: string, mandrelLength: n
   const piece = newPiece({ id, name, kind: 'cloth', material: plan.cloth, length, plies: plan.plies });
   return {
     length,
+    ...(plan.mandrel !== undefined && { mandrelId: plan.mandrel }),
     wall: { mandrel: even(Math.max(length, mandrelLength), plan.mandrelDiameter), pieces: [piece] },
   };
 }
@@ -95,6 +97,11 @@ export function copyPiece(state: WallState, id: string, newId: string): WallStat
     p.id === id ? [p, { ...p, id: newId, clock: (p.clock + Math.PI) % (2 * Math.PI) }] : [p],
   );
   return withPieces(state, pieces);
+}
+
+export function setMandrelId(state: WallState, mandrelId: string | undefined): WallState {
+  const { mandrelId: _, ...rest } = state;
+  return mandrelId === undefined ? rest : { ...rest, mandrelId };
 }
 
 /** Bare mandrel. */

@@ -1,0 +1,94 @@
+import { Figures, Lines } from '#app/parts/figure.tsx';
+import { Row, Rows } from '#app/parts/rows.tsx';
+import { Caution, Warning } from '#app/parts/warning.tsx';
+import { resinWords } from '#app/state/resin-words.ts';
+import { show } from '#app/state/show.ts';
+import { PlanWall } from '#app/wall/plan-wall.tsx';
+import { mandrelLine } from '#app/wall/wall-lines.ts';
+import { hasWall } from '#app/wall/wall-model.ts';
+import type { Plan } from '#shared/record/plan.ts';
+import { formatRatio } from '#shared/units/ratio.ts';
+import { lowestLimit, planCautions } from './plan-cautions.ts';
+import { estimatePlan, type PlanEstimate, type PlanMaterials } from './plan-estimate.ts';
+import { ScheduleLine } from './schedule-line.tsx';
+
+/** Of a plan that only says how much cloth. */
+function PlainFigures({ estimate }: { estimate: PlanEstimate }) {
+  const { recipe } = estimate;
+  return (
+    <Figures
+      items={[
+        { value: show(estimate.cloth, 'mass', 0), label: 'cloth' },
+        { value: show(estimate.kept, 'mass', 0), label: 'resin in it' },
+        { value: show(estimate.tube, 'mass', 0), label: 'tube' },
+        {
+          value: recipe ? show(recipe.total, 'mass', 0) : '–',
+          label: recipe ? `to mix, ${recipe.cups} ${recipe.cups === 1 ? 'cup' : 'cups'}` : 'to mix',
+        },
+      ]}
+    />
+  );
+}
+
+function Facts({ plan, estimate }: { plan: Plan; estimate: PlanEstimate }) {
+  const plies = show(plan.plies, 'number', 2).replace(/\.?0+$/, '');
+  return (
+    <Lines
+      rows={[
+        ['Mandrel', hasWall(plan) ? mandrelLine(plan) : show(plan.mandrelDiameter, 'diameter')],
+        ['Tube', show(plan.tubeLength, 'length', 0)],
+        ...(hasWall(plan) ? [] : [['Wall', `${plies} plies, ${show(estimate.wall, 'thickness')}`]]),
+        ['A ply', show(estimate.plyThickness, 'thickness')],
+        ['Resin to fabric', formatRatio(estimate.resinShare)],
+        ['Fiber volume', show(plan.goal.fiberVolumeFraction, 'fraction', 0)],
+        ['Hottest in service', show(plan.serviceTemperature, 'temperature', 0)],
+      ]}
+    />
+  );
+}
+
+function ClothWork({ doc }: { doc: string }) {
+  return (
+    <Rows label="Its cloth">
+      <Row to={`/plan/${doc}/cutting`} title="Cutting" about="Pieces on the roll, cloth needed" />
+      <Row
+        to={`/plan/${doc}/template`}
+        title="Templates"
+        about="True size on paper, or a file for a cutter"
+      />
+    </Rows>
+  );
+}
+
+/** What a plan comes to: wall, weights, cure, materials. */
+export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; materials: PlanMaterials }) {
+  const estimate = estimatePlan(plan, materials);
+  const { cloth, resin, release, tape } = materials;
+  return (
+    <>
+      {hasWall(plan) ? <PlanWall plan={plan} doc={doc} /> : <PlainFigures estimate={estimate} />}
+      {planCautions(plan, materials).map((c) => (
+        <Warning key={c.title} kind="amber" title={c.title}>
+          {c.says}
+        </Warning>
+      ))}
+      {plan.wall && <ClothWork doc={doc} />}
+      <h2>Cure</h2>
+      <ScheduleLine schedule={plan.schedule} {...lowestLimit(materials)} />
+      <Facts plan={plan} estimate={estimate} />
+      <Lines
+        rows={[
+          [plan.wall ? 'Most of its cloth' : 'Cloth', cloth.name],
+          ['Resin', resinWords(resin)],
+          ...(release ? [['Release', release.name]] : []),
+          ...(tape ? [['Tape', tape.name]] : []),
+        ]}
+      />
+      {plan.note && <p>{plan.note}</p>}
+      <Caution>
+        The wall is your choice: this app does not check strength here. What carries people needs tests, local
+        rules and licensed review.
+      </Caution>
+    </>
+  );
+}

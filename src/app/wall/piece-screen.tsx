@@ -1,0 +1,145 @@
+import { useSignal } from '@preact/signals';
+import { Action, Beside, Secondary } from '#app/parts/action.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { go, goInstead, type Params } from '#app/router.ts';
+import { theStore } from '#app/state/shop.ts';
+import { show } from '#app/state/show.ts';
+import { NoPlan } from './no-plan.tsx';
+import { OffsetTable } from './offset-table.tsx';
+import { PictureHead } from './picture-head.tsx';
+import { FlatShape } from './pictures/flat-shape.tsx';
+import { WallAlong } from './pictures/wall-along.tsx';
+import { type PieceEdit, pieceEdit } from './piece-edit.ts';
+import { PieceFields, PlaceInWrap } from './piece-fields.tsx';
+import { Cautions, Problem } from './problems.tsx';
+import { moveStation, stationsOnTube } from './shape-edits.ts';
+import { ShapeTools } from './shape-tools.tsx';
+import { StationPanel } from './station-panel.tsx';
+import { StationPlot } from './station-plot.tsx';
+import { givenWords } from './station-words.ts';
+import { wallCautions } from './wall-cautions.ts';
+import { wallDraft } from './wall-draft.ts';
+import { copyPiece, removePiece, shiftPiece } from './wall-edits.ts';
+import { flatPiece, masses } from './wall-model.ts';
+import { pieceName } from './wall-words.ts';
+import { WeightFigures } from './weights.tsx';
+import './wall.css';
+
+function Flat({ edit }: { edit: PieceEdit }) {
+  const { drawn, piece, index, draft } = edit;
+  if (!drawn.roll.pieces[index]) return null;
+  const flat = flatPiece(drawn.roll, index);
+  return (
+    <>
+      <PictureHead to={`/plan/${draft.doc}/wall/picture/flat-${index + 1}`}>
+        Flat · {show(flat.length, 'length', 0)} long
+      </PictureHead>
+      <FlatShape flat={flat} angle={piece.kind === 'cloth' ? piece.angle : undefined} />
+      <OffsetTable flat={flat} />
+    </>
+  );
+}
+
+function Whole({ edit }: { edit: PieceEdit }) {
+  const { plan, roll } = edit.drawn;
+  const mass = masses(plan, roll);
+  return (
+    <>
+      {roll.pieces.length > 1 && (
+        <>
+          <h2>The whole wall</h2>
+          <WallAlong roll={roll} height={120} />
+        </>
+      )}
+      {mass && <WeightFigures roll={roll} mass={mass} />}
+    </>
+  );
+}
+
+function useStationAt(edit: PieceEdit | undefined) {
+  const chosen = useSignal(0);
+  const last = edit ? stationsOnTube(edit.piece).length - 1 : 0;
+  // A station undone or deleted elsewhere is not chosen any more.
+  if (chosen.value > last) chosen.value = last;
+  return chosen;
+}
+
+function PieceBody({ edit }: { edit: PieceEdit }) {
+  const { piece, index, drawn, draft } = edit;
+  const chosen = useStationAt(edit);
+  const wrong = useSignal<ReadonlySet<string>>(new Set());
+  const cautions = wallCautions(drawn.plan, drawn.roll).filter((c) => c.stops || c.pieces.includes(index));
+  const { doc } = draft;
+  const copy = () => {
+    const id = theStore().newId();
+    draft.change(copyPiece(draft.state.value, piece.id, id));
+    goInstead(`/plan/${doc}/wall/${id}`);
+  };
+  const remove = () => {
+    draft.change(removePiece(draft.state.value, piece.id));
+    goInstead(`/plan/${doc}/wall`);
+  };
+  return (
+    <>
+      <h2>{givenWords[piece.shape.by]} at the stations</h2>
+      <StationPlot
+        roll={drawn.roll}
+        index={index}
+        piece={piece}
+        length={edit.length}
+        chosen={chosen.value}
+        onChoose={(station) => (chosen.value = station)}
+        onMove={(station, to, gesture) => edit.set(moveStation(piece, station, to), gesture)}
+      />
+      <Problem problem={draft.problem.value} />
+      <StationPanel edit={edit} chosen={chosen} wrong={wrong} />
+      <Flat edit={edit} />
+      <Cautions cautions={cautions} />
+      <ShapeTools edit={edit} />
+      <PieceFields edit={edit} wrong={wrong} />
+      <Whole edit={edit} />
+      <PlaceInWrap
+        edit={edit}
+        onShift={(by) => draft.change(shiftPiece(draft.state.value, piece.id, by))}
+        onCopy={copy}
+        onRemove={remove}
+      />
+    </>
+  );
+}
+
+/** How many plies of this piece, where along the tube? */
+export function PieceScreen({ params }: { params: Params }) {
+  const doc = params.doc ?? '';
+  const draft = wallDraft(doc);
+  const plan = draft?.plan.value;
+  if (!draft || !plan) return <NoPlan />;
+  const edit = pieceEdit(draft, params.piece ?? '');
+  const back = { to: `/plan/${doc}/wall`, label: 'Wall' };
+  if (!edit) {
+    return (
+      <Screen title="No such piece" back={back}>
+        <Problem problem={draft.problem.value} />
+        <p>This piece is not in the wall any more.</p>
+      </Screen>
+    );
+  }
+  const { piece, index } = edit;
+  return (
+    <Screen
+      kicker={`${plan.name} · piece ${index + 1} of ${plan.wall.pieces.length}`}
+      title={pieceName(piece, index)}
+      back={back}
+      actions={
+        <>
+          <Beside>
+            <Secondary onPress={draft.undo}>{draft.canUndo.value ? 'Undo' : 'Nothing to undo'}</Secondary>
+          </Beside>
+          <Action onPress={() => go(back.to)}>Piece is drawn: back to the wall</Action>
+        </>
+      }
+    >
+      <PieceBody edit={edit} />
+    </Screen>
+  );
+}
