@@ -1,4 +1,4 @@
-import { type IDBPDatabase, openDB } from 'idb';
+import { type IDBPDatabase, type OpenDBCallbacks, openDB } from 'idb';
 import { type Migration, migrate } from './migrate.ts';
 import { migrations as ours } from './migrations/list.ts';
 import type { Schema } from './schema.ts';
@@ -29,7 +29,7 @@ export function openDatabase(options: OpenOptions): Promise<Opened> {
       waiting = false;
       resolve(result);
     };
-    const opening = openDB<Schema>(name, migrations.length, {
+    const callbacks: OpenDBCallbacks<Schema> = {
       upgrade(database, from, _, transaction) {
         if (options.existing && from === 0) {
           transaction.done.catch(() => {});
@@ -46,7 +46,9 @@ export function openDatabase(options: OpenOptions): Promise<Opened> {
       },
       blocking: options.onBlocking,
       terminated: options.onTerminated,
-    });
+    };
+    // Where storage is switched off, asking for it throws before there is anything to wait for.
+    const opening = Promise.resolve().then(() => openDB<Schema>(name, migrations.length, callbacks));
     opening.then(
       (database) => {
         // Too late for whoever asked: an unused connection would block the next one.
@@ -58,7 +60,7 @@ export function openDatabase(options: OpenOptions): Promise<Opened> {
   });
 }
 
-function failureOf(error: unknown): { reason: OpenFailure; detail: string } {
+export function failureOf(error: unknown): { reason: OpenFailure; detail: string } {
   const detail = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
   const newer = error instanceof Error && error.name === 'VersionError';
   return { reason: newer ? 'newerVersion' : 'unavailable', detail };

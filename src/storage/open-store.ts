@@ -5,6 +5,7 @@ import { backup } from './backup.ts';
 import { checkBackup } from './backup-check.ts';
 import { compareAll, compareTails, type Marks } from './compare.ts';
 import { Connection } from './connection.ts';
+import { failureOf } from './database.ts';
 import { Ids } from './ids.ts';
 import { Lines } from './lines.ts';
 import { slotOf } from './lines-protocol.ts';
@@ -31,7 +32,13 @@ export async function openStore(options: { name: StoreName; summarize: Summarize
     return opened;
   }
   const { connection } = opened;
-  const { device, marks, empty } = await begin(connection);
+  const begun = await begin(connection).catch(failureOf);
+  if ('reason' in begun) {
+    void lines.close();
+    await connection.close();
+    return { ok: false, ...begun };
+  }
+  const { device, marks, empty } = begun;
   const ids = new Ids();
   for (const mark of marks.values()) ids.raise(mark.greatestId);
   const tabs = new Tabs(name, (id) => ids.raise(id));

@@ -1,6 +1,6 @@
 import type { DocType } from '#shared/record/revision.ts';
 import { docsOf, docTypes, loadDocuments, retiredOf } from './documents.ts';
-import { theStore } from './shop.ts';
+import { writeThen } from './unsaved.ts';
 
 /** Plans are the builder's own from the first; of the rest a kind has starters. */
 const stocked = docTypes.filter((type) => type !== 'plan');
@@ -15,6 +15,6 @@ export async function putStarterShelf(): Promise<void> {
   const empty = new Set<DocType>(stocked.filter(isEmpty));
   if (empty.size === 0) return;
   const { starterRevisions } = await import('#shared/reference/starter-shelf.ts');
-  await theStore().write({ revisions: starterRevisions().filter((r) => empty.has(r.type)) });
-  await loadDocuments();
+  const revisions = starterRevisions().filter((r) => empty.has(r.type));
+  if (await writeThen({ revisions }, () => void loadDocuments())) await loadDocuments();
 }
