@@ -21,6 +21,8 @@ export interface MakingDraft {
   lossPerCup: QuantityInput;
   squeezeOut: QuantityInput;
   workingRate: QuantityInput;
+  /** Off the shelf; empty when its diameter was typed. */
+  mandrel: Signal<string>;
   mandrelDiameter: QuantityInput;
   tubeLength: QuantityInput;
   plies: QuantityInput;
@@ -74,6 +76,7 @@ export function makingDraft(plan?: Plan, sizesOptional = true): MakingDraft {
     lossPerCup: quantityInput(goal.lossPerCup, { quantity: 'mass', min: 0, max: 0.2 }),
     squeezeOut: quantityInput(goal.squeezeOut, { quantity: 'fraction', min: 0, max: 0.6 }),
     workingRate: quantityInput(goal.workingRate, { quantity: 'massRate', positive: true, optional: true }),
+    mandrel: signal(plan?.mandrel ?? ''),
     ...sizeInputs(plan, sizesOptional),
   };
 }

@@ -1,13 +1,17 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { AnswerFigures } from '#app/making/answer.tsx';
+import { clothDoubt } from '#app/making/cloth-doubt.ts';
 import { answerOf, fieldsOf, type MakingDraft, makingDraft } from '#app/making/draft.ts';
 import { keepLastMade } from '#app/making/last-made.ts';
 import { ClothFields, Pick, ResinFields } from '#app/making/making-fields.tsx';
+import { MandrelFields } from '#app/making/mandrel-fields.tsx';
 import { Action } from '#app/parts/action.tsx';
 import { QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
+import { HoldAction } from '#app/parts/hold-action.tsx';
 import { allGood } from '#app/parts/quantity-input.ts';
 import { Screen } from '#app/parts/screen.tsx';
+import { Warning } from '#app/parts/warning.tsx';
 import { go, goInstead, type Params } from '#app/router.ts';
 import { type Doc, docsOf, findDoc } from '#app/state/documents.ts';
 import { takeIn } from '#app/state/journals.ts';
@@ -42,11 +46,8 @@ function MoreFields({ draft }: { draft: MakingDraft }) {
   return (
     <details class="more">
       <summary>Mandrel, release, tape, checklist</summary>
-      <div class="field-pair">
-        <QuantityField label="Mandrel diameter" input={draft.mandrelDiameter} hint="for the wall" />
-        <QuantityField label="Plies" input={draft.plies} hint="through the wall" />
-      </div>
-      <QuantityField label="Tube length" input={draft.tubeLength} />
+      <MandrelFields draft={draft} />
+      <QuantityField label="Plies" input={draft.plies} hint="through the wall" />
       <Pick type="release" label="Release" chosen={draft.release} none="None of these" />
       <Pick type="tape" label="Shrink tape" chosen={draft.tape} none="No tape" />
       <Pick type="checklist" label="Checklist" chosen={draft.checklist} />
@@ -92,19 +93,28 @@ export function StartScreen({ params }: { params: Params }) {
     await writeThen({ headers: [header] }, open);
   };
 
+  const doubt = clothDoubt(draft, answer.value.ok ? answer.value.recipe.cups : undefined);
+  const startWords = name ? `Start ${name} no. ${numbers.value?.(name) ?? 1}` : 'Start this tube';
   return (
     <Screen
       title="Start a tube"
       back={{ to: '/', label: 'Bench' }}
       actions={
-        <Action onPress={start}>
-          {name ? `Start ${name} no. ${numbers.value?.(name) ?? 1}` : 'Start this tube'}
-        </Action>
+        doubt ? (
+          <HoldAction onHeld={start}>{startWords} as it is</HoldAction>
+        ) : (
+          <Action onPress={start}>{startWords}</Action>
+        )
       }
     >
       <PlanPick plan={plan} />
       <TextField label="Name" text={draft.name} problem={name === '' ? nameProblem.value : undefined} />
       <ClothFields draft={draft} />
+      {doubt && (
+        <Warning kind="amber" title="Is that the weight of this cloth?" announce>
+          {doubt}
+        </Warning>
+      )}
       <ResinFields draft={draft} />
       <AnswerFigures answer={answer.value} />
       <MoreFields draft={draft} />

@@ -53,15 +53,17 @@ function plannedLines(
 ): string[][] {
   const { header } = state;
   const share = plannedShare(state);
-  const kept = resinForCloth({ clothMass: header.clothMass, resinMassFraction: share });
+  // Without a plan the weight at the start is all that was planned, and the cloth weighed after cutting corrects it.
+  const cloth = header.plan ? header.clothMass : made.cloth;
+  const kept = resinForCloth({ clothMass: cloth, resinMassFraction: share });
   const volume = (v: number | undefined) => (v === undefined ? '–' : show(v, 'fraction', 0));
   return [
-    ['Cloth', show(header.clothMass, 'mass', 0), show(made.cloth, 'mass', 0)],
+    ['Cloth', show(cloth, 'mass', 0), show(made.cloth, 'mass', 0)],
     ['Resin kept', show(kept, 'mass', 0), show(made.resin, 'mass', 0)],
     ['Film left inside', '0', made.filmLeft > 0 ? show(made.filmLeft, 'mass', 1) : '0'],
     [
       made.filmLeft > 0 ? 'Tube without it' : 'Tube',
-      show(header.clothMass + kept, 'mass', 0),
+      show(cloth + kept, 'mass', 0),
       show(made.tube, 'mass', 0),
     ],
     ['Fiber volume, by weight', volume(header.goal.fiberVolumeFraction), volume(made.fiberVolume)],
