@@ -74,6 +74,13 @@ export const itemFields: Record<ItemType, readonly Field[]> = {
       options: { quantity: 'length', min: 0.01, max: 5, optional: true },
       hint: () => 'May stay empty',
     },
+    {
+      as: 'number',
+      path: 'price',
+      label: 'Price of a square meter',
+      options: { quantity: 'number', positive: true, max: 100_000, optional: true },
+      hint: () => 'In your own money; may stay empty',
+    },
     note,
   ],
   resin: [name('Laminating epoxy with SLOW'), ...resinFields, note],
