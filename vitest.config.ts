@@ -14,6 +14,8 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          // Properties run hundreds of cases; a slow machine is no reason to fail one.
+          testTimeout: 60_000,
           include: ['tests/{calc,reference,units,record,app}/**/*.test.{ts,tsx}'],
         },
       },
@@ -24,6 +26,7 @@ export default defineConfig({
         test: {
           name: 'storage',
           include: ['tests/{storage,platform}/**/*.test.ts'],
+          testTimeout: 60_000,
           browser: {
             enabled: true,
             headless: true,
