@@ -111,7 +111,7 @@ test('a clock is right after a reload, and after the app was closed for a day', 
   await later(page, 6);
   await page.reload();
   await expect(strip(page)).toContainText(/1[34]:\d\d left/);
-  const silent = page.getByText('Touch the screen once, so that it may sound.');
+  const silent = page.getByText('Touch once, so that it can sound.');
   await expect(silent).toBeVisible();
   await heading(page).tap();
   await expect(silent).toBeHidden();
