@@ -31,13 +31,19 @@ const inch = 0.0254;
 const shortest = 0.05;
 const longest = 15;
 
-function DiameterField({ draft, wrong, index, label }: Props & { index: number; label: string }) {
+interface DiameterProps extends Props {
+  index: number;
+  label: string;
+  /** One diameter throughout. */
+  all?: boolean;
+}
+
+function DiameterField({ draft, wrong, index, label, all = false }: DiameterProps) {
   const { wall } = draft.state.value;
   const station = wall.mandrel.stations[index];
   if (!station) return null;
-  const even = mandrelKind(wall.mandrel) === 'straight';
   const set = (value: number) => {
-    const stations = wall.mandrel.stations.map((s, i) => (even || i === index ? { ...s, value } : s));
+    const stations = wall.mandrel.stations.map((s, i) => (all || i === index ? { ...s, value } : s));
     draft.change(setMandrel(draft.state.value, { ...wall.mandrel, stations }), `diameter ${index}`);
   };
   return (
@@ -123,7 +129,7 @@ function Diameters(props: Props) {
         ]}
         onChange={choose}
       />
-      {kind.value === 'straight' && <DiameterField {...props} index={0} label="Bare diameter" />}
+      {kind.value === 'straight' && <DiameterField {...props} index={0} label="Bare diameter" all />}
       {kind.value === 'tapered' && (
         <>
           <DiameterField {...props} index={0} label="Bare diameter at end 0" />

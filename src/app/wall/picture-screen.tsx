@@ -48,7 +48,7 @@ function titleOf(name: string, { plan }: Drawn): string {
 function Picture({ name, drawn, wide, at }: Props) {
   const { plan, roll } = drawn;
   const { pressedAt } = plan.wall;
-  const tall = Math.max(220, Math.round(wide * 0.45));
+  const tall = Math.max(220, Math.round(Math.min(innerHeight * 0.5, wide)));
   const index = flatIndex(name);
   const piece = index === undefined ? undefined : plan.wall.pieces[index];
   if (piece && index !== undefined) {

@@ -11,7 +11,6 @@ import type { Drawn, WallDraft } from './wall-draft.ts';
 import { setPressedAt } from './wall-edits.ts';
 
 const inch = 0.0254;
-const quarters = [0, 1, 2, 3].map((q) => ({ value: String(q), label: `${q * 90}°` }));
 
 /** A place along the tube, by a long slide for the thumb, by steps, or typed. */
 export function PlaceAlong({
@@ -53,16 +52,17 @@ export function PlaceAlong({
 function LoadFields({ draft }: { draft: WallDraft }) {
   const state = draft.state.value;
   const { pressedAt } = state.wall;
-  const quarter = pressedAt === undefined ? undefined : (pressedAt / turn) * 4;
-  const chosen = quarter === undefined ? 'none' : quarters.find((q) => Number(q.value) === quarter)?.value;
   const set = (angle: number | undefined) => draft.change(setPressedAt(state, angle), 'load');
   return (
     <>
       <Choice
         label="Side that the main load presses"
-        value={chosen}
-        options={[{ value: 'none', label: 'Not set' }, ...quarters]}
-        onChange={(q) => set(q === 'none' ? undefined : (Number(q) / 4) * turn)}
+        value={pressedAt === undefined ? 'none' : 'set'}
+        options={[
+          { value: 'none', label: 'Not set' },
+          { value: 'set', label: 'Set' },
+        ]}
+        onChange={(to) => set(to === 'none' ? undefined : 0)}
       />
       {pressedAt !== undefined && (
         <StepField
@@ -72,6 +72,7 @@ function LoadFields({ draft }: { draft: WallDraft }) {
           step={turn / 24}
           min={0}
           max={turn}
+          hint="round the tube from the top, seen from end 0"
           onSet={set}
         />
       )}

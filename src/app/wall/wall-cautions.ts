@@ -86,12 +86,25 @@ function edgeWords({ piece, edge }: EdgeName, pieces: readonly Piece[]): string 
   return `the ${words} of ${pieceName(pieces[piece], piece)}`;
 }
 
+/** Of two pieces only the longest stretch is told: turning one of them moves all. */
+function longestOfEach(pairs: readonly EdgePair[]): EdgePair[] {
+  const longest = new Map<string, EdgePair>();
+  for (const pair of pairs) {
+    const key = `${pair.first.piece} ${pair.second.piece}`;
+    const known = longest.get(key);
+    if (!known || pair.to - pair.from > known.to - known.from) longest.set(key, pair);
+  }
+  return [...longest.values()];
+}
+
 function stacked(pairs: readonly EdgePair[], pieces: readonly Piece[]): WallCaution[] {
-  return pairs.slice(0, mostAlike).map((pair) => ({
-    title: 'Edges on top of each other',
-    says: `From ${place(pair.from)} to ${place(pair.to)} ${edgeWords(pair.first, pieces)} and ${edgeWords(pair.second, pieces)} lie within ${show(0.025, 'length', 0)} of each other, which makes a ridge. Turn the starting edge of one of them.`,
-    pieces: [pair.first.piece, pair.second.piece],
-  }));
+  return longestOfEach(pairs)
+    .slice(0, mostAlike)
+    .map(({ first, second, from, to }) => ({
+      title: `Edges lie on each other ${stretch(from, to)}`,
+      says: `There ${edgeWords(first, pieces)} and ${edgeWords(second, pieces)} come within ${show(0.025, 'length', 0)}, which makes a ridge. Turn the starting edge of one of them.`,
+      pieces: [first.piece, second.piece],
+    }));
 }
 
 function steep(drops: readonly PlyDrop[]): WallCaution[] {

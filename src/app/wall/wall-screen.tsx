@@ -133,7 +133,7 @@ export function WallScreen({ params }: { params: Params }) {
   const plan = draft?.plan.value;
   if (!draft || !plan) return <NoPlan />;
   const save = async () => {
-    if (await draft.save()) go(`/plan/${doc}`);
+    if (!draft.changed.value || (await draft.save())) go(`/plan/${doc}`);
   };
   return (
     <Screen
@@ -147,7 +147,7 @@ export function WallScreen({ params }: { params: Params }) {
             {!draft.changed.value && <LinkButton to={`/plan/${doc}/cutting`}>Lay it on the roll</LinkButton>}
           </Beside>
           <Action onPress={save} not={whyNot(draft)}>
-            {draft.changed.value ? 'Save this wall' : 'This wall is saved'}
+            {draft.changed.value ? 'Save this wall' : 'Wall is saved: back to the plan'}
           </Action>
         </>
       }

@@ -1,7 +1,7 @@
 import { settings } from '#app/state/settings.ts';
 import { unitFor } from '#shared/units/quantity.ts';
 import { fitLabels } from './labels.ts';
-import { type Scale, ticksIn } from './scale.ts';
+import { type Scale, ticksToEnd } from './scale.ts';
 
 interface Props {
   x: Scale;
@@ -15,7 +15,7 @@ interface Props {
 
 /** Meters along the tube under a picture, end 0 at the left; the last figure carries the unit. */
 export function AlongAxis({ x, length, y, width }: Props) {
-  const ticks = ticksIn('length', 0, length, Math.max(2, Math.floor(width / 80)));
+  const ticks = ticksToEnd('length', length, Math.max(2, Math.floor(width / 80)));
   const unit = unitFor('length', settings.value.units);
   const labels = ticks.map((t, i) => ({
     x: x(t.si),

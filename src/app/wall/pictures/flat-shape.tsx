@@ -35,6 +35,11 @@ interface Lay {
   low: number;
 }
 
+/** The last figure carries the unit for all. */
+function unitOnce<T extends { text: string }>(labels: readonly T[]): T[] {
+  return labels.map((l, i) => (i === labels.length - 1 ? l : { ...l, text: l.text.replace(/\s\D+$/, '') }));
+}
+
 /** Widths under the free edge, from the datum edge square down; equal neighbors say it once. */
 function widths(flat: FlatPiece, { x, width }: Lay) {
   const most = Math.max(...flat.marks.map((m) => m.edge.y));
@@ -45,7 +50,7 @@ function widths(flat: FlatPiece, { x, width }: Lay) {
     weight: m.edge.y === most ? 3 : i === 0 || i === last ? 2 : 1,
   }));
   const once = labels.filter((l, i) => i === 0 || l.text !== labels[i - 1]?.text);
-  return fitLabels(once, { from: 0, to: width, rows: 2, size: 13 });
+  return fitLabels(unitOnce(once), { from: 0, to: width, rows: 2, size: 13 });
 }
 
 function stations(flat: FlatPiece, { x, width }: Lay) {
@@ -54,7 +59,7 @@ function stations(flat: FlatPiece, { x, width }: Lay) {
     text: show(m.x, 'length', 0),
     weight: i === 0 || i === flat.marks.length - 1 ? 2 : 1,
   }));
-  return fitLabels(labels, { from: 0, to: width, rows: 1 });
+  return fitLabels(unitOnce(labels), { from: 0, to: width, rows: 1 });
 }
 
 function layOut(flat: FlatPiece, width: number, tallest: number) {
@@ -75,11 +80,11 @@ function Inside({ lay, flat, angle }: { lay: Lay; flat: FlatPiece; angle: number
   const head = lay.y(0) + 18;
   return (
     <>
-      <text x={lay.x(0) + 8} y={head}>
+      <text class="picture-over" x={lay.x(0) + 8} y={head}>
         end 0
       </text>
       {roomy && (
-        <text class="picture-blue" x={start} y={head}>
+        <text class="picture-blue picture-over" x={start} y={head}>
           {words}
         </text>
       )}

@@ -28,7 +28,37 @@ export function ticksIn(quantity: Quantity, from: number, to: number, count: num
   }));
 }
 
-/** px a letter of 12 px type takes at most, measured on digits and capitals of the app's face. */
-const letter = 7.2;
+/** em that the letters of the app's face take in bold, rounded up. */
+const broad = 0.92;
+const usual = 0.64;
+const narrow = 0.36;
 
-export const textWidth = (text: string, size = 12): number => (text.length * letter * size) / 12;
+const letterWidth = (letter: string): number =>
+  /[mwMW%+−]/.test(letter) ? broad : /[\s.,:°'"ijlftrI/·]/.test(letter) ? narrow : usual;
+
+/** px a text takes at most in a type of so many px. */
+export function textWidth(text: string, size = 12): number {
+  let sum = 0;
+  for (const letter of text) sum += letterWidth(letter);
+  return sum * size;
+}
+
+const evenSteps = [1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8];
+
+const isEven = (step: number): boolean => {
+  const leads = step / 10 ** Math.floor(Math.log10(step) + 1e-9);
+  return evenSteps.some((even) => Math.abs(leads - even) < 1e-6);
+};
+
+/** Even figures from 0 to the very end: in equal parts where that comes out even, else with the end besides. */
+export function ticksToEnd(quantity: Quantity, to: number, count: number): Tick[] {
+  const { value } = inUnits(to, { quantity, system: settings.value.units });
+  const parts = [count, count - 1, count + 1, count + 2].find((n) => n > 1 && isEven(value / n));
+  if (parts === undefined) {
+    return [...ticksIn(quantity, 0, to, count), { si: to, label: formatNumber(value, 1, true) }];
+  }
+  return Array.from({ length: parts + 1 }, (_, i) => ({
+    si: (to * i) / parts,
+    label: formatNumber((value * i) / parts, 3, true),
+  }));
+}

@@ -20,7 +20,7 @@ export function WarpArrow({ angle, x, y }: Props) {
         transform={`translate(${x} ${y + upright}) rotate(${degrees})`}
         d={`M${-half} 0H${half}M${half - 7} -5L${half} 0L${half - 7} 5`}
       />
-      <text x={x + across + 6} y={y + upright + 4}>
+      <text class="picture-over" x={x + across + 6} y={y + upright + 4}>
         warp
       </text>
     </g>
