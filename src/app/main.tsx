@@ -23,7 +23,8 @@ const whenIdle = (job: () => unknown) =>
 /** What the first screen can do without: the shelf, and what a new tube starts with. */
 async function fetchTheRest(store: Store): Promise<void> {
   await Promise.all([loadDocuments(), loadLastMade()]);
-  await putStarterShelf();
+  // The network went before the starters were on the phone: they come with it.
+  await putStarterShelf().catch(() => addEventListener('online', () => putStarterShelf(), { once: true }));
   shelfIsThere.value = true;
   followOthers(store);
   if (!demoChosen()) askOnceThereIsABuild();

@@ -10,9 +10,13 @@ const loaded = signal<{ Chips: Chips } | undefined>(undefined);
 /** A temperature in two taps from the bench; fetched only while an oven is lit, so that the first opening stays light. */
 export function OvenChips({ load }: { load: OvenState }) {
   useEffect(() => {
-    import('#app/oven/temperature-chips.tsx').then(({ TemperatureChips }) => {
-      loaded.value ??= { Chips: TemperatureChips };
-    });
+    import('#app/oven/temperature-chips.tsx').then(
+      ({ TemperatureChips }) => {
+        loaded.value ??= { Chips: TemperatureChips };
+      },
+      // No network, and not cached yet: the row of the oven load leads to its screen, which says so.
+      () => {},
+    );
   }, []);
   const Chips = loaded.value?.Chips;
   return Chips ? <Chips key={load.header.id} load={load} /> : null;

@@ -3,6 +3,7 @@ import { BackupReminder } from '#app/data/backup-reminder.tsx';
 import { busyReasons } from '#app/platform/busy-lock.ts';
 import { install, installOffer } from '#app/platform/install.ts';
 import { applyUpdate, updateWaiting } from '#app/platform/update.ts';
+import { ReadyLine } from './ready-line.tsx';
 
 /** A newer version, offered when nothing runs; loading it takes a moment and loses nothing. */
 function UpdateLine() {
@@ -48,6 +49,7 @@ export function QuietLines() {
     <>
       <BackupReminder />
       <UpdateLine />
+      <ReadyLine />
       <InstallLine />
     </>
   );

@@ -4,6 +4,7 @@ import { Screen } from '#app/parts/screen.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
 import { iOSTab } from '#app/platform/install.ts';
 import { go } from '#app/router.ts';
+import { ReadyWords } from './ready-line.tsx';
 import './bench.css';
 
 /** Nothing was ever made here: what this is, and the way in. */
@@ -23,7 +24,8 @@ export function Welcome() {
         For laying up light tubes by hand: how much resin to mix, how long it can be used, each step in order,
         the cure, and what the tube weighs.
       </p>
-      <p>Everything stays on this phone, with or without a network.</p>
+      <p>Everything you write down stays on this phone.</p>
+      <ReadyWords />
       {iOSTab && (
         <Warning kind="amber" title="Put it on the home screen first">
           This tab and the app on the home screen keep separate records, and a tab’s may be cleared after a

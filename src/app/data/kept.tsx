@@ -4,6 +4,7 @@ import { Secondary } from '#app/parts/action.tsx';
 import { Lines } from '#app/parts/figure.tsx';
 import { Warning } from '#app/parts/warning.tsx';
 import { askToKeep, type Keeping, keeping, type Room, readKeeping, roomUsed } from '#app/platform/persist.ts';
+import { opensWithoutNetwork, type WithoutNetwork } from '#app/platform/update.ts';
 import { theStore } from '#app/state/shop.ts';
 import { stored } from './backup-state.ts';
 import { formatBytes } from './file-words.ts';
@@ -13,6 +14,12 @@ const promise: Record<Keeping, string> = {
   kept: 'This browser promises to keep it.',
   mayBeCleared: 'This browser may throw it away when the phone is full: back up.',
   unsupported: 'This browser promises nothing about keeping it: back up.',
+};
+
+const withoutNetwork: Record<WithoutNetwork, string> = {
+  notYet: 'not yet',
+  ready: 'yes',
+  never: 'not on this browser',
 };
 
 function Promised() {
@@ -71,6 +78,7 @@ export function Kept() {
           ...(room.value
             ? [['Room taken', `${formatBytes(room.value.used)} of ${formatBytes(room.value.of)}`]]
             : []),
+          ['Opens without a network', withoutNetwork[opensWithoutNetwork.value]],
           ['Second copy beside it', theStore().linesKept() ? 'kept' : 'not on this browser'],
         ]}
       />

@@ -10,17 +10,33 @@ let lastCheckMs = 0;
 /** A newer version is on the phone; this page goes on with the one it was opened with until told otherwise. */
 export const updateWaiting: ReadonlySignal<boolean> = waiting;
 
+/** 'never': this browser keeps no copy of the app, so that opening it needs a network each time. */
+export type WithoutNetwork = 'notYet' | 'ready' | 'never';
+
+const withoutNetwork = signal<WithoutNetwork>('notYet');
+
+/** Whether the whole app is on the phone, and opens with no network. */
+export const opensWithoutNetwork: ReadonlySignal<WithoutNetwork> = withoutNetwork;
+
 /** Makes the app work with no network and looks for newer versions. Never changes the version by itself. */
 export async function startUpdates(): Promise<void> {
-  if (import.meta.env.DEV || !('serviceWorker' in navigator)) return;
+  if (import.meta.env.DEV || !('serviceWorker' in navigator)) {
+    withoutNetwork.value = 'never';
+    return;
+  }
   noticeOtherPagesUpdate();
   try {
     registration = await navigator.serviceWorker.register('./service-worker.js', { updateViaCache: 'none' });
   } catch {
     // Refused storage or a host without HTTPS: the app works, but only with a network.
+    withoutNetwork.value = 'never';
     return;
   }
   lastCheckMs = Date.now();
+  // Active only once its cache is filled whole.
+  navigator.serviceWorker.ready.then(() => {
+    withoutNetwork.value = 'ready';
+  });
   noticeWaiting(registration);
   registration.addEventListener('updatefound', () => followInstalling(registration?.installing ?? null));
   followInstalling(registration.installing);

@@ -5,6 +5,7 @@ import { matchPath, type Params, path } from '#app/router.ts';
 import { shelfIsThere } from '#app/state/documents.ts';
 import { shop } from '#app/state/shop.ts';
 import { CannotOpen } from './cannot-open.tsx';
+import { NotHereYet } from './not-here-yet.tsx';
 import { Notices } from './notices.tsx';
 import { firstScreen, routes, type ScreenType } from './routes.ts';
 import { Tabs } from './tabs.tsx';
@@ -14,7 +15,14 @@ const loaded = new Map<string, ScreenType>();
 
 /** Fetches every screen into memory, so that an update of the cache cannot pull one away from an open page. */
 export async function loadAllScreens(): Promise<void> {
-  for (const route of routes) loaded.set(route.pattern, await route.load());
+  for (const route of routes) {
+    try {
+      loaded.set(route.pattern, await route.load());
+    } catch {
+      // No network, and not cached yet: it is fetched when it is asked for.
+      return;
+    }
+  }
 }
 
 function match(address: string): { pattern: string; params: Params } | undefined {
@@ -25,19 +33,35 @@ function match(address: string): { pattern: string; params: Params } | undefined
   return undefined;
 }
 
+/** A style sheet that failed is not asked for again by the import that wants it. */
+function refetchStyles(): void {
+  for (const link of document.querySelectorAll<HTMLLinkElement>('link[rel=stylesheet]')) {
+    if (!link.sheet) link.replaceWith(link.cloneNode());
+  }
+}
+
 function CurrentScreen() {
   const arrived = useSignal(0);
+  const missing = useSignal<string | undefined>(undefined);
   const found = match(path.value);
   const Screen = found ? loaded.get(found.pattern) : firstScreen;
-  useEffect(() => {
-    if (!found || Screen) return;
-    const route = routes.find((r) => r.pattern === found.pattern);
-    route?.load().then((screen) => {
-      loaded.set(found.pattern, screen);
+  const fetchScreen = async () => {
+    const route = found && routes.find((r) => r.pattern === found.pattern);
+    if (!route) return;
+    if (missing.value !== undefined) refetchStyles();
+    try {
+      loaded.set(route.pattern, await route.load());
+      missing.value = undefined;
       arrived.value += 1;
-    });
+    } catch {
+      missing.value = route.pattern;
+    }
+  };
+  useEffect(() => {
+    if (found && !Screen && missing.value !== found.pattern) fetchScreen();
   });
   useEffect(() => scrollTo(0, 0), [path.value]);
+  if (found && !Screen && missing.value === found.pattern) return <NotHereYet onRetry={fetchScreen} />;
   if (arrived.value < 0 || !Screen || (found && !shelfIsThere.value)) return <div class="screen" />;
   return <Screen key={path.value} params={found?.params ?? {}} />;
 }
