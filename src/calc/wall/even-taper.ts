@@ -26,10 +26,11 @@ export function checkEven(
 ): void {
   const mean = Math.sin(halfAngleOf(mandrel, from, to));
   const places = [from, ...[...mandrel.at].filter((x) => x > from + SAME_PLACE && x < to - SAME_PLACE), to];
+  for (const x of places.slice(1, -1)) {
+    if (Math.abs(readCurve(mandrel, x) - readCurve(mandrel, x, true)) > JUMP) refuse(name, x, 'steps');
+  }
   for (let k = 1; k < places.length; k += 1) {
     const [a = from, b = to] = [places[k - 1], places[k]];
-    const jumps = k > 1 && Math.abs(readCurve(mandrel, a) - readCurve(mandrel, a, true)) > JUMP;
-    if (jumps) refuse(name, a, 'steps');
     for (let part = 0; part < PARTS; part += 1) {
       const [start, end] = [a + (part / PARTS) * (b - a), a + ((part + 1) / PARTS) * (b - a)];
       const off = Math.abs(Math.sin(halfAngleOf(mandrel, start, end)) - mean);

@@ -1,14 +1,7 @@
 import { listOf, numberIn } from '../check.ts';
-import {
-  type Copy,
-  copyOf,
-  layInOrder,
-  layOnShelves,
-  lengthOf,
-  type Placed,
-  type Strip,
-} from './nest-place.ts';
+import { type Copy, copyOf, lengthOf } from './nest-place.ts';
 import { profileOf } from './nest-profile.ts';
+import { shortestLayout } from './nest-search.ts';
 import { outlineArea, outlineIn } from './outline.ts';
 import { laidFlat } from './splice.ts';
 import type { Nest, NestPiece, Unplaced } from './types.ts';
@@ -17,9 +10,9 @@ const MOST_COPIES = 500;
 const SMALLEST = 1e-4;
 /** A strip of cloth narrower than this is none, m. */
 const NARROWEST = 0.01;
-/** Orders to try; with many copies each takes long and helps little. */
-const TRIES = 24;
-const COPIES_TRIED = 200;
+/** Layouts to try, and how many copies to lay in all of them: with many copies each takes long. */
+const TRIES = 120;
+const COPIES_LAID = 1200;
 
 /**
  * Pieces laid out on a roll of cloth, warp along the roll, head to tail where that saves cloth. The same
@@ -31,7 +24,7 @@ const COPIES_TRIED = 200;
  * @param selvage not used along each side of the roll, m, at least 0
  * @param spliceOverlap proposed where a piece is wider than the roll, m, at most half of what is left of
  *   the roll; 0.025 when not given
- * @param tries orders of the pieces to try, 1 to 1000; 24 when not given. 1 is for a picture that follows
+ * @param tries layouts to try, 1 to 1000; up to 120 when not given. 1 is for a picture that follows
  *   a finger
  * @returns `placements` with x along the roll and y across it from its edge, selvage and all; `length`
  *   of cloth; `share` of it used; `unplaced` with a splice for each
@@ -71,10 +64,11 @@ export function nestPieces(input: {
     input.spliceOverlap === undefined
       ? Math.min(0.025, room / 2)
       : numberIn(input, 'spliceOverlap', 'm', { from: 0, to: room / 2 });
-  const tries = input.tries === undefined ? TRIES : numberIn(input, 'tries', '', { from: 1, to: 1000 });
   const all = copiesOf(input.pieces, gap);
+  const enough = Math.max(6, Math.min(TRIES, Math.floor(COPIES_LAID / Math.max(1, all.length))));
+  const tries = input.tries === undefined ? enough : numberIn(input, 'tries', '', { from: 1, to: 1000 });
   const copies = all.filter(({ upright }) => upright.height <= room + 1e-9);
-  const layout = bestLayout(copies, { from: selvage, to: rollWidth - selvage }, tries);
+  const layout = shortestLayout(copies, { from: selvage, to: rollWidth - selvage }, tries);
   const length = lengthOf(layout);
   const area = layout.reduce((sum, { copy }) => sum + copy.area, 0);
   const wide = all.filter(({ copy, upright }) => copy === 0 && upright.height > room + 1e-9);
@@ -108,50 +102,6 @@ function copiesOf(pieces: readonly NestPiece[], gap: number): Copy[] {
     const one = copyOf(piece.id, 0, outlineArea({ outline }), profile);
     return Array.from({ length: count }, (_, copy) => ({ ...one, copy }));
   });
-}
-
-/** The shortest of several orders; of equally short ones the first. */
-function bestLayout(copies: readonly Copy[], strip: Strip, tries: number): Placed[] {
-  let best = layOnShelves(copies, strip);
-  let length = lengthOf(best);
-  const least = copies.reduce((sum, { area }) => sum + area, 0) / (strip.to - strip.from);
-  const longest = copies.reduce((most, { upright }) => Math.max(most, upright.width + 2 * upright.gap), 0);
-  for (const order of ordersOf(copies, tries)) {
-    // Shorter than its longest piece, or than its area allows, no layout can be.
-    if (length <= Math.max(longest, least) + 1e-6) break;
-    const layout = layInOrder(order, strip);
-    const now = lengthOf(layout);
-    if (now >= length - 1e-6) continue;
-    best = layout;
-    length = now;
-  }
-  return best;
-}
-
-/** Longest first, as given, widest first, largest first, then shuffled: the same shuffles every time. */
-function* ordersOf(copies: readonly Copy[], tries: number): Generator<readonly Copy[]> {
-  const by = (measure: (copy: Copy) => number): Copy[] =>
-    [...copies].sort((a, b) => measure(b) - measure(a) || b.area - a.area);
-  const sorted = [
-    by(({ upright }) => upright.width),
-    copies,
-    by(({ upright }) => upright.height),
-    by(({ area }) => area),
-  ];
-  yield* sorted.slice(0, tries);
-  const shuffles = Math.min(tries - sorted.length, Math.floor(COPIES_TRIED / Math.max(1, copies.length)));
-  let seed = 1;
-  for (let k = 0; k < shuffles; k += 1) {
-    const order = [...copies];
-    for (let i = order.length - 1; i > 0; i -= 1) {
-      // Park and Miller's generator.
-      seed = (seed * 48271) % 2147483647;
-      const j = seed % (i + 1);
-      const [a, b] = [order[i], order[j]];
-      if (a && b) [order[i], order[j]] = [b, a];
-    }
-    yield order;
-  }
 }
 
 function unplaced(id: string, across: number, room: number, overlap: number): Unplaced {

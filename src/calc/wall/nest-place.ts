@@ -40,12 +40,41 @@ export function lengthOf(layout: readonly Placed[]): number {
 export function layInOrder(copies: readonly Copy[], strip: Strip): Placed[] {
   const layout: Placed[] = [];
   for (const copy of copies) {
-    const upright = firstPlace(layout, copy.upright, strip);
-    const flipped = firstPlace(layout, copy.flipped, strip);
-    const better = !upright || (flipped && comesBefore(flipped, upright)) ? flipped : upright;
-    if (better) layout.push({ copy, ...better });
+    const place = bestPlace(layout, copy, strip);
+    if (place) layout.push(place);
   }
   return layout;
+}
+
+/** Lays next, each time, the copy that starts soonest along the roll; of those the largest. */
+export function layByRoom(copies: readonly Copy[], strip: Strip): Placed[] {
+  const layout: Placed[] = [];
+  const left = [...copies];
+  while (left.length > 0) {
+    // Copies of one piece are alike: one of each is enough to try.
+    const kinds = left.filter(({ id }, k) => left.findIndex((other) => other.id === id) === k);
+    let next: Placed | undefined;
+    for (const copy of kinds) {
+      const place = bestPlace(layout, copy, strip);
+      if (place && (!next || startsBefore(place, next))) next = place;
+    }
+    if (!next) return layout;
+    layout.push(next);
+    left.splice(left.indexOf(next.copy), 1);
+  }
+  return layout;
+}
+
+function bestPlace(layout: readonly Placed[], copy: Copy, strip: Strip): Placed | undefined {
+  const upright = firstPlace(layout, copy.upright, strip);
+  const flipped = firstPlace(layout, copy.flipped, strip);
+  const better = !upright || (flipped && comesBefore(flipped, upright)) ? flipped : upright;
+  return better && { copy, ...better };
+}
+
+function startsBefore(a: Placed, b: Placed): boolean {
+  if (Math.abs(a.x - b.x) > SLIDE) return a.x < b.x;
+  return a.copy.area > b.copy.area;
 }
 
 /**

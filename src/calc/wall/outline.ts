@@ -51,10 +51,12 @@ export function outlineBounds(input: { outline: readonly Point[] }): FlatBounds 
 
 /**
  * What to mark with a rule: on perpendiculars to the datum edge, where the cloth begins and ends. At
- * every so many meters, and at every corner. Where the edge jumps there are two, before and after.
+ * every so many meters, at every sharp corner, and where else it is asked for. Where the edge jumps there
+ * are two, before and after.
  *
  * @param outline a flat piece, its datum edge along y = 0, m
  * @param every m, greater than 0; no more than 10,000 of them
+ * @param also more places, m, such as the `x` of the marks of a flat piece; beyond its ends they are left out
  * @returns in order of x, m; `from` is 0 along the datum edge
  * @throws RangeError naming the field
  *
@@ -66,11 +68,16 @@ export function outlineBounds(input: { outline: readonly Point[] }): FlatBounds 
  * })[1]
  * // => { x: 1.5, from: 0, to: 0.3 }
  */
-export function offsetsFromDatum(input: { outline: readonly Point[]; every: number }): Offset[] {
+export function offsetsFromDatum(input: {
+  outline: readonly Point[];
+  every: number;
+  also?: readonly number[] | undefined;
+}): Offset[] {
   const outline = outlineIn(input);
   const { minX, maxX } = outlineBounds(input);
   const every = numberIn(input, 'every', 'm', { from: Math.max(1e-6, (maxX - minX) / MOST_OFFSETS) });
-  const places = corners(outline).map(({ x }) => x);
+  const also = listOf('also', input.also ?? [], 0).map((x) => numberIn({ also: x }, 'also', 'm'));
+  const places = [...corners(outline).map(({ x }) => x), ...also.filter((x) => x >= minX && x <= maxX)];
   for (let k = Math.ceil(minX / every - 1e-9); k * every <= maxX + 1e-9; k += 1) places.push(k * every);
   places.sort((a, b) => a - b);
   return places

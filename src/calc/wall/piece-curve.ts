@@ -1,4 +1,4 @@
-import { notNegative, numberIn } from '../check.ts';
+import { numberIn } from '../check.ts';
 import { type Curve, curveOf, ends, readCurve, SAME_PLACE } from './curve.ts';
 import type { PieceSpec } from './types.ts';
 
@@ -39,7 +39,7 @@ export function pieceCurve(spec: PieceSpec, path: string): PieceCurve {
   const start = numberIn(spec, 'start', 'm', { from: 0, to: 1000 }, path);
   numberIn(spec, 'clock', 'rad', { from: -1000, to: 1000 }, path);
   numberIn(spec, 'angle', 'rad', { from: -2 * Math.PI, to: 2 * Math.PI }, path);
-  if (spec.arealWeight !== undefined) notNegative(spec, 'arealWeight', 'kg/m2', path);
+  if (spec.arealWeight !== undefined) numberIn(spec, 'arealWeight', 'kg/m2', { above: 0 }, path);
   if (spec.density !== undefined) numberIn(spec, 'density', 'kg/m3', { above: 0 }, path);
   const { first, last } = ends(curve);
   return {

@@ -4,12 +4,15 @@ import type { PlyDrop, Roll } from './types.ts';
 const STEEPEST = 20;
 const SHORTEST = 0.006;
 
+/** From one sample to another the wall goes one way: up with 1, down with -1. */
+type Run = { first: number; last: number; way: number };
+
 /** Rounding of a wall, m; less than an atom. */
 const SAME_WALL = 1e-10;
 
 /**
  * Where the wall changes faster than one ply in 20 times its thickness, or in 6 mm when that is more. One
- * ply that ends by itself is let be; the ends of the tube are no drop.
+ * ply that ends square by itself is let be; the ends of the tube are no drop.
  *
  * @param roll what `rollPieces` gives; its step is how finely this is looked for
  * @returns along the tube; `drop` in m of mean wall, `ratio` of length to thickness, `perPly` m
@@ -39,7 +42,12 @@ export function plyDrops(input: { roll: Roll }): PlyDrop[] {
   const ply = cloth.reduce((most, { spec }) => Math.max(most, spec.thickness), 0);
   if (ply === 0) return [];
   const window = Math.max(STEEPEST * ply, SHORTEST);
-  return steepRuns(at, wallMean, window, ply * (1 + 1e-6)).flatMap(([first, last]) => {
+  const slack = 1 + 1e-6;
+  const runs = [
+    ...steepRuns(at, wallMean, window, ply * slack),
+    ...steepRuns(at, withoutJumps(at, wallMean), window / 2, (ply / 2) * slack),
+  ];
+  return joined(runs).flatMap(({ first, last }) => {
     const [from, to] = narrowed(wallMean, first, last);
     const drop = Math.abs((wallMean[to] ?? 0) - (wallMean[from] ?? 0));
     if (drop <= SAME_WALL) return [];
@@ -48,9 +56,30 @@ export function plyDrops(input: { roll: Roll }): PlyDrop[] {
   });
 }
 
-/** Runs of samples, first and last, in which the wall goes one way by more than `most` within a window. */
-function steepRuns(at: Float64Array, wall: Float64Array, window: number, most: number): [number, number][] {
-  const runs: { first: number; last: number; way: number }[] = [];
+/** The wall as if no ply ended square: what is left are ramps. */
+function withoutJumps(at: Float64Array, wall: Float64Array): Float64Array {
+  let jumped = 0;
+  return wall.map((here, i) => {
+    if (i > 0 && at[i] === at[i - 1]) jumped += here - (wall[i - 1] ?? 0);
+    return here - jumped;
+  });
+}
+
+/** Runs in order along the tube; those of one way that meet are one. */
+function joined(runs: readonly Run[]): Run[] {
+  const all: Run[] = [];
+  for (const run of [...runs].sort((a, b) => a.first - b.first || a.last - b.last)) {
+    const before = all[all.length - 1];
+    if (before && before.way === run.way && run.first <= before.last)
+      before.last = Math.max(before.last, run.last);
+    else all.push({ ...run });
+  }
+  return all;
+}
+
+/** Runs of samples in which the wall goes one way by more than `most` within a window. */
+function steepRuns(at: Float64Array, wall: Float64Array, window: number, most: number): Run[] {
+  const runs: Run[] = [];
   let start = 0;
   for (let i = 0; i < at.length; i += 1) {
     while ((at[i] ?? 0) - (at[start] ?? 0) > window) start += 1;
@@ -62,7 +91,7 @@ function steepRuns(at: Float64Array, wall: Float64Array, window: number, most: n
     if (before && before.last >= from && before.way === Math.sign(change)) before.last = i;
     else runs.push({ first: from, last: i, way: Math.sign(change) });
   }
-  return runs.map(({ first, last }) => [first, last]);
+  return runs;
 }
 
 /** Change of the wall over the last window's length before a sample. */
