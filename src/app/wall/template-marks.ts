@@ -30,6 +30,8 @@ export const turnWords = 'Mandrel turns clockwise seen from end 0, rolling and t
 const largestText = 0.006;
 const longestArrow = 0.06;
 const head = 0.008;
+/** Width of a letter to the height of a capital. */
+const letters = 0.75;
 
 /** A line from a to b with a head at b, and at a too when it goes both ways. */
 function arrow(a: Point, b: Point, both: boolean): MarkLine[] {
@@ -95,6 +97,7 @@ export function templateMarks(piece: CutPiece): TemplateMarks {
   const wrapEnd = Math.min(2 * longestArrow, 0.6 * (quarter ?? 0));
   const radius = Math.min(0.02, (later ?? 0) / 6);
   const stations = stationMarks(piece, size);
+  const edgeWords = `Datum edge of ${name}. Inside face up. ${turnWords}`;
   const say = (point: Point, text: string, anchor: MarkText['anchor'] = 'middle'): MarkText => ({
     at: point,
     text,
@@ -120,9 +123,12 @@ export function templateMarks(piece: CutPiece): TemplateMarks {
       ...stations.lines,
     ],
     texts: [
-      say(at(0.5, 1.6 * size), `Datum edge of ${name}. Inside face up. ${turnWords}`),
+      {
+        ...say(at(0.5, 1.6 * size), edgeWords),
+        size: Math.min(size, flat.length / (letters * edgeWords.length)),
+      },
       say({ x: 0.004, y: 4 * size }, 'End 0', 'start'),
-      say({ x: middle.x, y: middle.y + warp + 2 * size }, 'Warp'),
+      say({ x: middle.x, y: middle.y + Math.abs(along.y) + 3 * size }, 'Warp'),
       say({ x: flat.length * 0.25 + 0.004, y: 5 * size }, 'Rolls this way', 'start'),
       say(at(0.75, (later ?? 0) / 2 + radius + 2 * size), 'Turns so, seen from end 0'),
       ...stations.texts,
