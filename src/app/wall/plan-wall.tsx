@@ -2,7 +2,7 @@ import { show } from '#app/state/show.ts';
 import type { FlatPiece, Roll } from '#calc';
 import { PictureHead } from './picture-head.tsx';
 import { FlatShape } from './pictures/flat-shape.tsx';
-import { inPlies } from './pictures/layers.ts';
+import { heightUnit } from './pictures/layers.ts';
 import { WallAlong } from './pictures/wall-along.tsx';
 import { Problem } from './problems.tsx';
 import { flatPieces, masses, rollOf, type WalledPlan } from './wall-model.ts';
@@ -28,7 +28,7 @@ export function PlanWall({ plan, doc }: { plan: WalledPlan; doc: string }) {
   const to = (name: string) => `/plan/${doc}/wall/picture/${name}`;
   return (
     <>
-      <PictureHead to={to('along')}>Wall along the tube, {inPlies(roll) ? 'plies' : 'thickness'}</PictureHead>
+      <PictureHead to={to('along')}>Wall along the tube, {heightUnit(roll)}</PictureHead>
       <WallAlong roll={roll} />
       {flats.map((flat, i) => {
         const piece = plan.wall.pieces[i];
@@ -37,7 +37,7 @@ export function PlanWall({ plan, doc }: { plan: WalledPlan; doc: string }) {
         return (
           <div key={piece.id}>
             <PictureHead to={to(`flat-${i + 1}`)}>
-              {what}, flat · {show(flat.length, 'length', 0)} long
+              {what}, flat · {show(flat.length, 'length', 0)}
             </PictureHead>
             <FlatShape flat={flat} angle={piece.angle} />
           </div>

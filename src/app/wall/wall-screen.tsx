@@ -8,7 +8,7 @@ import { AddPiece } from './add-piece.tsx';
 import { NoPlan } from './no-plan.tsx';
 import { PictureHead } from './picture-head.tsx';
 import { FlatShape } from './pictures/flat-shape.tsx';
-import { inPlies } from './pictures/layers.ts';
+import { heightUnit } from './pictures/layers.ts';
 import { SideView } from './pictures/side-view.tsx';
 import { Unrolled } from './pictures/unrolled.tsx';
 import { WallAlong } from './pictures/wall-along.tsx';
@@ -60,7 +60,7 @@ function Flats({ draft, drawn: { plan, roll } }: { draft: WallDraft; drawn: Draw
         return (
           <div key={piece.id}>
             <PictureHead to={`/plan/${draft.doc}/wall/picture/flat-${i + 1}`}>
-              {pieceName(piece, i)}, flat · {length} long
+              {pieceName(piece, i)}, flat · {length}
             </PictureHead>
             <FlatShape flat={flat} angle={piece.kind === 'cloth' ? piece.angle : undefined} />
           </div>
@@ -94,9 +94,7 @@ function WallBody({ draft }: { draft: WallDraft }) {
     <>
       {drawn && (
         <>
-          <PictureHead to={along}>
-            Wall along the tube{inPlies(drawn.roll) ? ', plies' : ', thickness'}
-          </PictureHead>
+          <PictureHead to={along}>Wall along the tube{`, ${heightUnit(drawn.roll)}`}</PictureHead>
           <WallAlong roll={drawn.roll} />
         </>
       )}

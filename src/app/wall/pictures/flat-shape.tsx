@@ -107,10 +107,11 @@ export function FlatShape({ flat, angle, tallest = 110, wide }: Props) {
     return `M${px} ${lay.y(0).toFixed(1)}V${lay.y(m.edge.y).toFixed(1)}`;
   });
   const leads = below.map((l) => `M${l.x.toFixed(1)} ${lay.low}V${lay.low + 4 + l.row * pad.row}`);
+  const rows = Math.max(0, ...below.map((l) => l.row)) + 1;
   const size = `${show(flat.length, 'length', 0)} long, ${show(lay.across, 'length', 0)} wide`;
   return (
     <div ref={ref} class="picture">
-      <svg width={width} height={lay.low + 8 + 2 * pad.row} role="img" aria-label={`Cut piece, ${size}`}>
+      <svg width={width} height={lay.low + 8 + rows * pad.row} role="img" aria-label={`Cut piece, ${size}`}>
         <path class="picture-cloth" d={path} />
         <path class="picture-dimension" d={drops.join('') + leads.join('')} />
         <path class="picture-datum" d={`M${lay.x(0)} ${lay.y(0)}H${lay.x(flat.length)}`} />

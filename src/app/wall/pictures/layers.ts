@@ -1,6 +1,7 @@
+import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
 import type { Roll } from '#calc';
-import type { Quantity } from '#shared/units/quantity.ts';
+import { type Quantity, unitFor } from '#shared/units/quantity.ts';
 import { keptBy } from '../kept-by.ts';
 
 /** Heights of the wall after each piece: in plies where all is cloth, else as thick as it is, m. */
@@ -14,6 +15,10 @@ export interface Layers {
 }
 
 export const inPlies = (roll: Roll): boolean => roll.pieces.every((p) => p.spec.kind === 'cloth');
+
+/** What the heights are figured in: 'plies', 'mm' or 'thou'. */
+export const heightUnit = (roll: Roll): string =>
+  inPlies(roll) ? 'plies' : unitFor('thickness', settings.value.units);
 
 const plainly = (n: number) => show(n, 'number', 1).replace(/\.0$/, '');
 

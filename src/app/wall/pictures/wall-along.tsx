@@ -71,7 +71,9 @@ export function WallAlong({ roll, height = 150, at, wide, children }: Props) {
   const foot = height - pad.bottom;
   const y = linear(0, layers.most, foot, pad.top);
   const paths = useMemo(() => drawn(layers, x, y), [roll, width, height]);
-  const ticks = ticksIn(layers.quantity, 0, layers.most, 4).filter((t) => t.si > 0);
+  const ticks = ticksIn(layers.quantity, 0, layers.most, Math.min(4, Math.floor(height / 34))).filter(
+    (t) => t.si > 0,
+  );
   return (
     <div ref={ref} class="picture">
       <svg width={width} height={height} role="img" aria-label={layers.says}>
