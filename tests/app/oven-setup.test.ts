@@ -4,6 +4,7 @@ import {
   chooseSchedule,
   loadDraft,
   loadOf,
+  nothingWet,
   scheduleChoices,
   scheduleFrom,
   wantsHeat,
@@ -74,6 +75,15 @@ describe('an oven load being set up', () => {
     expect([...loadDraft([boom, wet], []).builds.value]).toEqual(['wet']);
   });
 
+  it('has nothing wet on it before wet-out, until a cup has its hardener', () => {
+    const tick = (step: string) => build({}, [{ kind: 'tick', step, round: 1 }] as never);
+    expect(nothingWet(boom)).toBe(true);
+    expect(nothingWet(tick('mix-films'))).toBe(true);
+    expect(nothingWet(tick('wet-half'))).toBe(false);
+    expect(nothingWet(tick('wrap-edge'))).toBe(false);
+    expect(nothingWet(wet)).toBe(false);
+  });
+
   it('leaves out a tube that is in another load, until that is out', () => {
     const join = [{ kind: 'joinedOvenLoad', build: 'wet', ovenLoad: 'oven', round: 1 }] as never;
     const other = foldOvenLoad(loadHeader, entries('oven', join));
@@ -108,8 +118,12 @@ describe('an oven load being set up', () => {
 
 describe('lighting the oven', () => {
   let n = 0;
+  const spread = [{ kind: 'tick', step: 'wet-half', round: 1 }] as never;
   const lighting = {
-    builds: [boom, sprit],
+    builds: [
+      build({ schedule }, spread),
+      build({ id: 'sprit', name: 'Sprit', number: 1, schedule: hotter }, spread),
+    ],
     unread: new Set(['sprit']),
     schedule,
     number: 12,
@@ -152,5 +166,11 @@ describe('lighting the oven', () => {
       ['boom', 'cure-in'],
       ['sprit', 'cure-in'],
     ]);
+  });
+
+  it('leaves the route of a mandrel with nothing wet on it where it stands', () => {
+    const { drafts: dry } = lightDrafts({ ...lighting, builds: [boom] });
+    expect(dry.some((d) => d.kind === 'tick')).toBe(false);
+    expect(dry.filter((d) => d.kind === 'joinedOvenLoad')).toHaveLength(2);
   });
 });

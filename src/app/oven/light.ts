@@ -3,6 +3,7 @@ import type { BuildState } from '#shared/record/build-state.ts';
 import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import type { EntryDraft } from '#shared/record/entry.ts';
 import { type Channel, type OvenLoadHeader, ovenLoadVersion } from '#shared/record/oven-load.ts';
+import { nothingWet } from './load-draft.ts';
 import { limitsOf } from './oven-limits.ts';
 
 export interface Lighting {
@@ -60,7 +61,7 @@ export function lightDrafts(lighting: Lighting): { header: OvenLoadHeader; draft
     return [
       { ...join, subject: id },
       { ...join, subject: b.header.id },
-      ...roleTick(b, 'oven', { round: b.rounds, newId }),
+      ...(nothingWet(b) ? [] : roleTick(b, 'oven', { round: b.rounds, newId })),
     ];
   });
   return { header, drafts: [...joined, { kind: 'ovenStage', subject: id, stage: 'lit' }] };

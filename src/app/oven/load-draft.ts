@@ -11,6 +11,7 @@ import {
 } from '#app/plans/cure-draft.ts';
 import { show } from '#app/state/show.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
+import { stageNames } from '#shared/record/checklist.ts';
 import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { starterSchedules } from '#shared/reference/starter-schedules.ts';
@@ -31,6 +32,16 @@ export const isIn = ({ builds }: OvenState, { header, rounds }: BuildState): boo
 /** The oven load that a build of this round is in already, and not out of. */
 export const loadOf = (state: BuildState, loads: readonly OvenState[]): OvenState | undefined =>
   loads.find((load) => load.outAt === undefined && isIn(load, state));
+
+/**
+ * Its route stands before wet-out, and no cup has its hardener: an empty mandrel, which may go in to be dried, but is
+ * not a tube that cures.
+ */
+export function nothingWet(state: BuildState): boolean {
+  const stage = presentStage(state)?.stage;
+  const before = stage !== undefined && stageNames.indexOf(stage) < stageNames.indexOf('wetOut');
+  return before && wetCups(state).length === 0;
+}
 
 /** Its route stands at the oven, or resin lies wet on its cloth. */
 export const wantsHeat = (state: BuildState): boolean =>

@@ -1,10 +1,13 @@
+import { useSignal } from '@preact/signals';
+import { Fragment } from 'preact';
 import { stageWords } from '#app/build/stage-words.ts';
 import { buildName } from '#app/clocks/clock-list.ts';
+import { Secondary } from '#app/parts/action.tsx';
 import { Caution } from '#app/parts/warning.tsx';
 import { openOvenLoads } from '#app/state/journals.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { CheckRow } from './check-row.tsx';
-import { type LoadDraft, loadOf, toggled } from './load-draft.ts';
+import { type LoadDraft, loadOf, nothingWet, toggled } from './load-draft.ts';
 
 interface Props {
   draft: LoadDraft;
@@ -13,9 +16,28 @@ interface Props {
 
 const standsAt = ({ next }: BuildState): string => (next ? `at ${stageWords[next.stage]}` : 'route done');
 
+/** Asked once, under its row: an oven load is told in the record of the tube too. */
+function NothingWet({ state, onPress }: { state: BuildState; onPress: () => void }) {
+  return (
+    <li class="oven-asked">
+      <p role="alert">
+        {buildName(state)} is {standsAt(state)}: nothing wet is on it.
+      </p>
+      <Secondary onPress={onPress}>Put it in all the same</Secondary>
+    </li>
+  );
+}
+
 /** Which tubes go in. */
 export function TubeRows({ draft, builds }: Props) {
   const chosen = draft.builds.value;
+  const asked = useSignal<string | undefined>(undefined);
+  const toggle = (b: BuildState, sure: boolean) => {
+    const { id } = b.header;
+    const asks = !sure && !chosen.has(id) && nothingWet(b);
+    asked.value = asks ? id : undefined;
+    if (!asks) draft.builds.value = toggled(chosen, id);
+  };
   return (
     <section>
       <h2>Which tubes go in?</h2>
@@ -24,17 +46,17 @@ export function TubeRows({ draft, builds }: Props) {
           const { id } = b.header;
           const load = loadOf(b, openOvenLoads.value);
           return (
-            <CheckRow
-              key={id}
-              checked={chosen.has(id) && !load}
-              about={standsAt(b)}
-              not={load && `in oven load ${load.header.number} already`}
-              onChange={() => {
-                draft.builds.value = toggled(chosen, id);
-              }}
-            >
-              {buildName(b)}
-            </CheckRow>
+            <Fragment key={id}>
+              <CheckRow
+                checked={chosen.has(id) && !load}
+                about={standsAt(b)}
+                not={load && `in oven load ${load.header.number} already`}
+                onChange={() => toggle(b, false)}
+              >
+                {buildName(b)}
+              </CheckRow>
+              {asked.value === id && <NothingWet state={b} onPress={() => toggle(b, true)} />}
+            </Fragment>
           );
         })}
       </ul>
