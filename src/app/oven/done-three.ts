@@ -1,4 +1,5 @@
 import { allHard, samplesOf } from '#app/build/samples.ts';
+import { buildName } from '#app/clocks/clock-list.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { formatDuration } from '#shared/units/time.ts';
 import type { OvenNow } from './oven-now.ts';
@@ -38,9 +39,16 @@ function samplesLine(builds: readonly Inside[]): DoneLine {
   const all = builds.flatMap(({ state, round }) => samplesOf(state, round));
   const hard = all.filter((s) => s.feel === 'hard').length;
   const felt = all.filter((s) => s.feel !== undefined).length;
-  if (felt === 0) return { what, says: 'not felt yet', met: false };
-  return { what, says: `${hard} of ${all.length}`, met: all.length > 0 && allHard(all) };
+  const waiting = builds.filter(toFeel).map(({ state }) => buildName(state));
+  const whose = builds.length > 1 && waiting.length > 0 ? `${waiting.join(' and ')} not felt yet` : '';
+  if (felt === 0) return { what, says: whose || 'not felt yet', met: false };
+  const says = [`${hard} of ${all.length}`, whose].filter(Boolean).join(', ');
+  return { what, says, met: all.length > 0 && allHard(all) };
 }
+
+/** A sample of this tube waits for a fingernail. */
+export const toFeel = ({ state, round }: Inside): boolean =>
+  samplesOf(state, round).some((s) => s.feel === undefined);
 
 /** Done needs all three; what is missing is said, and nothing is blocked by it. */
 export function doneLines(results: OvenResults, at: OvenNow, builds: readonly Inside[]): DoneLine[] {

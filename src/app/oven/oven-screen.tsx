@@ -4,6 +4,7 @@ import { buildName } from '#app/clocks/clock-list.ts';
 import { Absent } from '#app/parts/absent.tsx';
 import { Action, Beside, Secondary } from '#app/parts/action.tsx';
 import { Figures } from '#app/parts/figure.tsx';
+import { HoldAction } from '#app/parts/hold-action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { go, type Params } from '#app/router.ts';
 import { buildState, loadJournals, ovenState } from '#app/state/journals.ts';
@@ -16,7 +17,7 @@ import { outOfOven, ovenOff, undoOff, undoOut } from './oven-acts.ts';
 import { type OvenNow, ovenNow } from './oven-now.ts';
 import { type OvenResults, ovenResults } from './oven-results.ts';
 import { CureRule, Details, OverLimits, Unread } from './oven-sections.tsx';
-import { ovenKicker, ovenTitle, rateFigure } from './oven-words.ts';
+import { ovenKicker, ovenTitle, rateFigure, stillHot } from './oven-words.ts';
 import { ReadingsList } from './readings-list.tsx';
 import { TemperatureChips } from './temperature-chips.tsx';
 import { DoneThree, GelRows } from './tube-sections.tsx';
@@ -29,7 +30,26 @@ function insideOf(state: OvenState): Inside[] {
   });
 }
 
-function OvenActions({ state, at, inside }: { state: OvenState; at: OvenNow; inside: readonly Inside[] }) {
+interface ActionsProps {
+  state: OvenState;
+  results: OvenResults;
+  at: OvenNow;
+  inside: readonly Inside[];
+}
+
+/** Out while it is hot takes a hold: the resin is soft there, and so is a hand. */
+function OutOfOven({ state, results }: Pick<ActionsProps, 'state' | 'results'>) {
+  const hot = stillHot(state, results);
+  const out = () => outOfOven(state);
+  if (!hot) return <Action onPress={out}>Out of the oven</Action>;
+  return (
+    <HoldAction onHeld={out}>
+      Out of the oven, {hot} <small aria-hidden="true">press and hold</small>
+    </HoldAction>
+  );
+}
+
+function OvenActions({ state, results, at, inside }: ActionsProps) {
   const isLogging = useSignal(false);
   if (at.phase === 'out') {
     const first = inside[0]?.state;
@@ -52,7 +72,7 @@ function OvenActions({ state, at, inside }: { state: OvenState; at: OvenNow; ins
           <Secondary onPress={() => undoOff(state)}>Still on: take ‘off’ back</Secondary>
           <Secondary onPress={toggle}>Log a temperature</Secondary>
         </Beside>
-        <Action onPress={() => outOfOven(state)}>Out of the oven</Action>
+        <OutOfOven state={state} results={results} />
       </>
     );
   }
@@ -114,7 +134,7 @@ function OvenLoadView({ state }: { state: OvenState }) {
       kicker={ovenKicker(state, now.value)}
       title={ovenTitle(at)}
       back={{ to: '/', label: 'Bench' }}
-      actions={<OvenActions state={state} at={at} inside={inside} />}
+      actions={<OvenActions state={state} results={results} at={at} inside={inside} />}
     >
       <OverLimits over={over.filter((o) => o.isNow)} from={from} />
       {chart}

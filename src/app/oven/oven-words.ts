@@ -2,7 +2,7 @@ import { show } from '#app/state/show.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import type { OvenNow } from './oven-now.ts';
-import type { Cure, OverLimit } from './oven-results.ts';
+import type { Cure, OvenResults, OverLimit } from './oven-results.ts';
 import { litOf } from './oven-series.ts';
 
 /** What the oven is doing: the title of its screen. */
@@ -33,6 +33,19 @@ export function ovenKicker(state: OvenState, now: number): string {
   if (state.outAt !== undefined) return `${of} · out at ${formatClockTime(state.outAt)}`;
   if (state.offAt !== undefined) return `${of} · off since ${formatClockTime(state.offAt)}`;
   return `${of} · ${formatDuration(Math.max(0, now - litOf(state)) / 1000)} in`;
+}
+
+/** Above this no bare hand takes a mandrel out, K (common practice, no source). */
+const hotToTouch = 313.15;
+
+/** Why it is hardly meant to come out now: 'still 66 °C'; undefined once it was read cool after it went off. */
+export function stillHot({ offAt }: OvenState, { series }: OvenResults): string | undefined {
+  const last = series.hottest.at(-1);
+  if (!last) return 'never read';
+  const at = series.from + last.time * 1000;
+  const degrees = show(last.temperature, 'temperature', 0);
+  if (offAt !== undefined && at < offAt) return `last read ${degrees} at ${formatClockTime(at)}`;
+  return last.temperature > hotToTouch ? `still ${degrees}` : undefined;
 }
 
 /** '2.1°/min': degrees of the builder's own unit */

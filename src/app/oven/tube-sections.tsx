@@ -2,7 +2,7 @@ import { buildName } from '#app/clocks/clock-list.ts';
 import { LinkButton, Secondary } from '#app/parts/action.tsx';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime } from '#shared/units/time.ts';
-import type { DoneLine, Inside } from './done-three.ts';
+import { type DoneLine, type Inside, toFeel } from './done-three.ts';
 import { gelledAt, gelSeen } from './oven-acts.ts';
 import { litOf } from './oven-series.ts';
 
@@ -31,6 +31,8 @@ export function GelRows({ load, inside }: { load: OvenState; inside: readonly In
 /** Done needs three. What is missing is said; nothing is blocked. */
 export function DoneThree({ lines, inside }: { lines: readonly DoneLine[]; inside: readonly Inside[] }) {
   const missing = lines.filter((l) => !l.met).length;
+  // Where a sample waits to be felt comes first.
+  const next = [...inside].sort((a, b) => Number(toFeel(b)) - Number(toFeel(a)));
   return (
     <section>
       <h2>{missing === 0 ? 'Done: all three are met' : `Done needs three, ${missing} still missing`}</h2>
@@ -48,7 +50,7 @@ export function DoneThree({ lines, inside }: { lines: readonly DoneLine[]; insid
         ))}
       </ul>
       <div class="oven-links">
-        {inside.map(({ state }) => (
+        {next.map(({ state }) => (
           <LinkButton key={state.header.id} to={`/build/${state.header.id}`}>
             To {buildName(state)}
           </LinkButton>
