@@ -69,7 +69,7 @@ export function setUp(): ChecklistStage {
       step('setup-tools', 'Squeegee, rollers, scissors laid out'),
       step('setup-tape', 'Shrink tape on its holder, end folded'),
       step('setup-oven', 'Oven, sensors and cutoff proved', {
-        hint: 'Cutoff 10 °C (18 °F) above the lowest limit, by itself. Smoke alarm and extinguisher at hand.',
+        hint: 'Cutoff of its own 10 °C (18 °F) above the lowest limit: against fire, it does not guard the tube. Smoke alarm and extinguisher at hand.',
       }),
       step('setup-dry-run', 'Dry run: every move made once', {
         role: 'dryRun',

@@ -36,11 +36,10 @@ export function OvenCautions({ limits }: { limits: readonly OvenLimit[] }) {
   const cutoff = cutoffOf(limits);
   return (
     <Caution>
-      {cutoff === undefined
-        ? 'Before heat: an over-temperature cutoff of its own is set, '
-        : `Before heat: an over-temperature cutoff of its own is set to ${show(cutoff, 'temperature', 0)}, `}
-      solvent has flashed off, a smoke alarm and an extinguisher are there. Never leave it alone without the
-      cutoff.
+      Cutoff of the oven, one of its own{cutoff !== undefined && `, at ${show(cutoff, 'temperature', 0)}`}: it
+      guards against fire, not the tube. The limits of the tube are watched here by what you log. Before heat
+      the solvent has flashed off, a smoke alarm and an extinguisher are there. Never leave it alone without
+      the cutoff.
     </Caution>
   );
 }
