@@ -17,9 +17,15 @@ export function arcsFor(most: number): Arcs {
   };
 }
 
-/** Whether an arc lies over an angle, in turns; its start belongs to it, its end does not. */
+/** An angle in turns, from 0 to less than 1. */
+export function partOf(turns: number): number {
+  const part = turns - Math.floor(turns);
+  return part > 1 - SAME_ANGLE ? 0 : part;
+}
+
+/** Whether an arc lies over an angle, both from 0 to less than 1; its start belongs to it, its end does not. */
 export function covers(start: number, share: number, turn: number): boolean {
-  const after = turn - start - Math.floor(turn - start);
+  const after = turn < start ? turn - start + 1 : turn - start;
   return after > 1 - SAME_ANGLE || after < share - SAME_ANGLE;
 }
 
@@ -34,7 +40,7 @@ export function thickestOf(arcs: Arcs, count: number): number {
 export function thinnestOf(arcs: Arcs, count: number): number {
   let least = count === 0 ? 0 : Number.POSITIVE_INFINITY;
   for (let k = 0; k < count; k += 1) {
-    least = Math.min(least, thicknessAt(arcs, count, (arcs.start[k] ?? 0) + (arcs.share[k] ?? 0)));
+    least = Math.min(least, thicknessAt(arcs, count, partOf((arcs.start[k] ?? 0) + (arcs.share[k] ?? 0))));
   }
   return least;
 }

@@ -65,7 +65,7 @@ function edgesOf({ pieces }: Roll): Edge[] {
 }
 
 function runsOf(
-  { at, outsideDiameter }: Roll,
+  { at, outsideDiameter, step }: Roll,
   first: Edge,
   second: Edge,
   { within, longerThan }: { within: number; longerThan: number },
@@ -73,10 +73,14 @@ function runsOf(
   const runs: EdgePair[] = [];
   const near = (i: number): boolean =>
     Math.PI * (outsideDiameter[i] ?? 0) * partBetween(first, second, i) <= within;
-  for (let i = 0; i < at.length; i += 1) {
+  // A run that counts is longer than two strides: looked at so far apart, none is missed.
+  const stride = Math.max(1, Math.floor(longerThan / (2 * step)));
+  for (let i = 0, end = 0; i < at.length; i += stride) {
     if (!near(i)) continue;
-    const start = i;
+    let start = i;
+    while (start > end && near(start - 1)) start -= 1;
     while (i + 1 < at.length && near(i + 1)) i += 1;
+    end = i + 1;
     const [from, to] = [at[start] ?? 0, at[i] ?? 0];
     if (to - from <= longerThan) continue;
     let nearest = within;

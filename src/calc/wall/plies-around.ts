@@ -1,5 +1,5 @@
 import { numberIn } from '../check.ts';
-import { covers } from './around.ts';
+import { covers, partOf } from './around.ts';
 import { snapped } from './piece-curve.ts';
 import { pieceIn, readAt, rollIn, sampleAt } from './roll-at.ts';
 import type { AroundSeam, AroundStep, Roll } from './types.ts';
@@ -49,7 +49,7 @@ type Layer = {
 export function pliesAround(input: { roll: Roll; at: number }): { steps: AroundStep[]; seams: AroundSeam[] } {
   const roll = rollIn(input);
   const layers = layersOf(roll, numberIn(input, 'at', 'm', { from: 0, to: roll.length }));
-  const cuts = layers.flatMap(({ start, share }) => [part(start), part(start + share)]);
+  const cuts = layers.flatMap(({ start, share }) => [start, partOf(start + share)]);
   const steps: AroundStep[] = [];
   let from = 0;
   for (const to of [...cuts, 1].sort((a, b) => a - b)) {
@@ -59,8 +59,8 @@ export function pliesAround(input: { roll: Roll; at: number }): { steps: AroundS
   }
   const seams = layers.map(({ piece, start, share }) => ({
     piece,
-    inner: part(start) * TURN,
-    outer: part(start + share) * TURN,
+    inner: start * TURN,
+    outer: partOf(start + share) * TURN,
   }));
   return { steps, seams };
 }
@@ -109,7 +109,9 @@ function layersOf(roll: Roll, at: number): Layer[] {
     if (turns === 0) return [];
     const whole = Math.floor(turns);
     const { thickness, kind, clock } = spec;
-    return [{ piece, cloth: kind === 'cloth', thickness, whole, start: clock / TURN, share: turns - whole }];
+    return [
+      { piece, cloth: kind === 'cloth', thickness, whole, start: partOf(clock / TURN), share: turns - whole },
+    ];
   });
 }
 
@@ -122,10 +124,4 @@ function stackAt(layers: readonly Layer[], turn: number): { plies: number; wall:
     wall += here * thickness;
   }
   return { plies, wall };
-}
-
-/** Part of a turn, 0 to 1; a hair under a whole one is 0. */
-function part(turns: number): number {
-  const rest = turns - Math.floor(turns);
-  return rest > 1 - SAME_ANGLE ? 0 : rest;
 }

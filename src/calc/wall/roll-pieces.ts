@@ -1,5 +1,5 @@
 import { listOf, numberIn } from '../check.ts';
-import { type Arcs, arcsFor, thickestOf, thinnestOf } from './around.ts';
+import { type Arcs, arcsFor, partOf, thickestOf, thinnestOf } from './around.ts';
 import { type Curve, curveOf, ends, readStretch, SAME_PLACE, stretchAt } from './curve.ts';
 import { type Grid, gridFor } from './grid.ts';
 import { isThere, type PieceCurve, pieceCurve, pliesOn, widthOn, wrapsOn } from './piece-curve.ts';
@@ -161,7 +161,7 @@ function fillArcs(pieces: readonly RolledPiece[], i: number, arcs: Arcs): number
     const turns = wraps[i] ?? 0;
     const share = turns - Math.floor(turns);
     if (share === 0) continue;
-    arcs.start[count] = spec.clock / (2 * Math.PI);
+    arcs.start[count] = partOf(spec.clock / (2 * Math.PI));
     arcs.share[count] = share;
     arcs.thickness[count] = spec.thickness;
     count += 1;

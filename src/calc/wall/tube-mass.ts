@@ -57,9 +57,12 @@ export function tubeMass(input: {
   const slant = slantOf(roll);
   const pieces = roll.pieces.map((piece, k) => massOf(roll.at, piece, slant, perArea[k]));
   const perMeter = perMeterOf(roll, slant, perArea);
-  const total = sumAlong(roll.at, (i) => perMeter[i] ?? 0);
-  const moment = sumAlong(roll.at, (i) => (perMeter[i] ?? 0) * (roll.at[i] ?? 0));
-  const thickest = sumAlong(roll.at, thickestPerMeter(roll, slant, perArea));
+  const total = sumOf(roll.at, perMeter);
+  const moment = sumOf(
+    roll.at,
+    perMeter.map((mass, i) => mass * (roll.at[i] ?? 0)),
+  );
+  const thickest = sumOf(roll.at, thickestPerMeter(roll, slant, perArea));
   return {
     pieces,
     ...partsOf(roll, pieces),
@@ -88,19 +91,20 @@ function perAreaOf(spec: PieceSpec, resin: Resin, path: string): PerArea {
 
 /** Length of the mandrel's side for each m along the tube, in the stretch after each sample. */
 function slantOf({ at, diameter }: Roll): Float64Array {
-  return at.map((x, i) => {
-    const long = (at[i + 1] ?? x) - x;
+  const slant = new Float64Array(at.length).fill(1);
+  for (let i = 0; i < at.length - 1; i += 1) {
+    const long = (at[i + 1] ?? 0) - (at[i] ?? 0);
     const rise = ((diameter[i + 1] ?? 0) - (diameter[i] ?? 0)) / 2;
-    return long > 0 ? Math.hypot(long, rise) / long : 1;
-  });
+    if (long > 0 && rise !== 0) slant[i] = Math.sqrt(1 + (rise / long) ** 2);
+  }
+  return slant;
 }
 
 /** Integral along the tube of something given at the samples. */
-function sumAlong(at: Float64Array, value: (i: number) => number): number {
+function sumOf(at: Float64Array, series: Float64Array): number {
   let sum = 0;
   for (let i = 1; i < at.length; i += 1) {
-    const long = (at[i] ?? 0) - (at[i - 1] ?? 0);
-    if (long > 0) sum += (long * (value(i - 1) + value(i))) / 2;
+    sum += (((at[i] ?? 0) - (at[i - 1] ?? 0)) * ((series[i - 1] ?? 0) + (series[i] ?? 0))) / 2;
   }
   return sum;
 }
@@ -132,23 +136,23 @@ function slantAt(slant: Float64Array, i: number): number {
 }
 
 /** kg/m of a tube that has, on the mandrel as it is, the wraps of its thickest place throughout. */
-function thickestPerMeter(
-  { wallMean, diameter, pieces }: Roll,
-  slant: Float64Array,
-  perArea: readonly PerArea[],
-) {
-  const most = wallMean.reduce((best, wall, i) => (wall > (wallMean[best] ?? 0) ? i : best), 0);
-  return (i: number): number => {
-    let core = diameter[i] ?? 0;
-    let sum = 0;
-    pieces.forEach(({ spec, wraps }, k) => {
-      const turns = wraps[most] ?? 0;
-      const { dry, resin } = perArea[k] ?? { dry: 0, resin: 0 };
-      sum += Math.PI * turns * (core + turns * spec.thickness) * (dry + resin) * slantAt(slant, i);
-      core += 2 * turns * spec.thickness;
-    });
-    return sum;
-  };
+function thickestPerMeter(roll: Roll, slant: Float64Array, perArea: readonly PerArea[]): Float64Array {
+  const { wallMean, diameter, pieces } = roll;
+  let most = 0;
+  for (let i = 1; i < wallMean.length; i += 1) if ((wallMean[i] ?? 0) > (wallMean[most] ?? 0)) most = i;
+  const perMeter = new Float64Array(diameter.length);
+  let built = 0;
+  pieces.forEach(({ spec, wraps }, k) => {
+    const turns = wraps[most] ?? 0;
+    const { dry, resin } = perArea[k] ?? { dry: 0, resin: 0 };
+    const perWidth = Math.PI * turns * (dry + resin);
+    const rings = built + turns * spec.thickness;
+    for (let i = 0; i < perMeter.length; i += 1) {
+      perMeter[i] = (perMeter[i] ?? 0) + perWidth * ((diameter[i] ?? 0) + rings) * slantAt(slant, i);
+    }
+    built += 2 * turns * spec.thickness;
+  });
+  return perMeter;
 }
 
 function partsOf({ pieces }: Roll, masses: readonly PieceMass[]) {
