@@ -20,6 +20,7 @@ export function OvenRecordScreen({ params }: { params: Params }) {
       back={{ to: '/record/ovens', label: 'Oven loads' }}
       actions={<LinkButton to={`/oven/${header.id}`}>Chart and results</LinkButton>}
     >
+      <h2>Time line</h2>
       <p class="quiet small">Tap a line to correct it. What was there stays to be seen.</p>
       <TimeLine subject={subject} />
     </Screen>

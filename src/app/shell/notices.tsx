@@ -76,11 +76,11 @@ function SetAside() {
 /** What the app has to say that belongs to no screen. */
 export function Notices() {
   return (
-    <div class="notices">
+    <section class="notices" aria-label="Notices">
       <NotSaved />
       <DemoNotice />
       <Refilled />
       <SetAside />
-    </div>
+    </section>
   );
 }
