@@ -6,6 +6,7 @@ import { cuttingProblem } from '#app/cutting/cutting-words.ts';
 import { cutOf, type LaidOut, layOut, type RollSettings } from '#app/cutting/lay-out.ts';
 import { placeCut } from '#app/cutting/marks-on-roll.ts';
 import { placeLabels } from '#app/cutting/place-labels.ts';
+import { textWidth } from '#app/wall/pictures/scale.ts';
 import { hasWall } from '#app/wall/wall-model.ts';
 import { outlineArea } from '#calc';
 import type { Plan } from '#shared/record/plan.ts';
@@ -136,7 +137,7 @@ describe('labels of a picture', () => {
       fc.property(wanted, (all) => {
         const labels = placeLabels(all, { width: 320, height: 240 });
         const boxes = labels.map(({ x, y, text, size }) => {
-          const half = (text.length * 7.2 * size) / 24;
+          const half = textWidth(text, size) / 2;
           return { left: x - half, right: x + half, top: y - size * 0.6, bottom: y + size * 0.6 };
         });
         for (const [i, a] of boxes.entries()) {

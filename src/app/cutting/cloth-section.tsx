@@ -13,7 +13,7 @@ import type { ClothGroup } from './cloth-groups.ts';
 import type { CutPiece } from './cut-pieces.ts';
 import { type CuttingDraft, rollInput, setSpliced } from './cutting-draft.ts';
 import { type CuttingProblem, cuttingProblem } from './cutting-words.ts';
-import { bareDimension, dimension } from './dimensions.ts';
+import { bareDimension, dimension, unitWord } from './dimensions.ts';
 import { cutOf, type LaidOut, layOut, type RollSettings } from './lay-out.ts';
 import { placeCut } from './marks-on-roll.ts';
 import { NestMarks } from './nest-marks.tsx';
@@ -61,7 +61,6 @@ function TooWide({ piece, unplaced, draft }: WideProps) {
   const isSpliced = draft.spliced.value.has(piece.id);
   const strips = splice.at.length + 1;
   const places = splice.at.map(bareDimension).join(', ');
-  const unit = unitFor('length', settings.value.units);
   return (
     <>
       <Warning
@@ -71,7 +70,7 @@ function TooWide({ piece, unplaced, draft }: WideProps) {
         }
       >
         It lies {dimension(across)} across and the roll has {dimension(room)} to cut from. A splice: cut along
-        the warp at {places} {unit} from its lowest point, each strip lapping the one before by{' '}
+        the warp at {places} {unitWord()} from its lowest point, each strip lapping the one before by{' '}
         {dimension(splice.overlap)}. A lap is a ply more along its line; keep it off the place of the load.
       </Warning>
       <Secondary onPress={() => setSpliced(draft, piece.id, !isSpliced)}>

@@ -1,26 +1,9 @@
-import { settings } from '#app/state/settings.ts';
 import { offsetsFromDatum } from '#calc';
-import { unitFor } from '#shared/units/quantity.ts';
 import type { CutPiece } from './cut-pieces.ts';
-import { bareDimension, dimension } from './dimensions.ts';
-
-const inch = 0.0254;
-export const spacings = {
-  metric: [0.05, 0.1, 0.25, 0.5, 1],
-  inchPound: [2, 4, 6, 12, 24, 48].map((n) => n * inch),
-};
-/** More lines than this nobody marks, by default. */
-const mostLines = 14;
-
-/** An even spacing that marks a piece in a dozen places or so, m */
-export function usualSpacing(length: number): number {
-  const choices = spacings[settings.value.units];
-  return choices.find((every) => length / every <= mostLines) ?? choices.at(-1) ?? 1;
-}
+import { bareDimension, dimension, unitWord } from './dimensions.ts';
 
 /** What to set on the rule: along the datum edge, and square to it where the cloth ends. */
 export function CutDimensions({ piece, every }: { piece: CutPiece; every: number }) {
-  const unit = unitFor('length', settings.value.units);
   const { outline } = piece.flat;
   const offsets = offsetsFromDatum({ outline, every });
   const stations = piece.flat.marks.map((m) => m.x);
@@ -31,7 +14,7 @@ export function CutDimensions({ piece, every }: { piece: CutPiece; every: number
     <div class="cut-dimensions">
       <p>
         Datum edge {dimension(piece.flat.length)}. Warp{' '}
-        {Math.abs(degrees) < 0.05 ? 'along it' : `at ${degrees.toFixed(1)}° to it`}. In {unit}:
+        {Math.abs(degrees) < 0.05 ? 'along it' : `at ${degrees.toFixed(1)}° to it`}. In {unitWord()}:
       </p>
       <table>
         <thead>

@@ -1,16 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { Fragment } from 'preact';
-import { act } from '#app/build/act.ts';
 import { StepLine } from '#app/build/step-line.tsx';
-import { retractDrafts, roleTick } from '#app/build/ticks.ts';
-import { UndoBar } from '#app/build/undo-bar.tsx';
 import { Absent } from '#app/parts/absent.tsx';
-import { Action, Beside, Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
-import { go, type Params } from '#app/router.ts';
-import { record } from '#app/state/record.ts';
-import { theStore } from '#app/state/shop.ts';
+import type { Params } from '#app/router.ts';
 import { show } from '#app/state/show.ts';
 import { useBuild } from '#app/state/use-journal.ts';
 import { turnWords } from '#app/wall/template-marks.ts';
@@ -18,11 +12,12 @@ import type { WalledPlan } from '#app/wall/wall-model.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { buildShelf, walledPlanOf } from './build-shelf.ts';
 import { ClothChecks } from './cloth-check.tsx';
-import { CutDimensions, usualSpacing } from './cut-dimensions.tsx';
-import { type CutLine, clothChecks, cutDraft, cutLines, sumOfPieces } from './cut-list.ts';
+import { CutDimensions } from './cut-dimensions.tsx';
+import { type CutLine, clothChecks, cutLines } from './cut-list.ts';
+import { CutListActions, toggleCut } from './cut-list-actions.tsx';
 import { type CutPiece, piecesOrProblem } from './cut-pieces.ts';
 import { dimension } from './dimensions.ts';
-import { Spacing } from './spacing.tsx';
+import { Spacing, spacingsFor } from './spacing.tsx';
 import '#app/build/route.css';
 import './cutting.css';
 
@@ -32,48 +27,28 @@ function aboutLine({ piece, byArea, weighed }: CutLine): string {
   return `${size}${weighed === undefined ? reckoned : `, weighed ${show(weighed, 'mass')}`}`;
 }
 
-function toggle(state: BuildState, line: CutLine): Promise<boolean> {
-  const { done } = line.step;
-  return done
-    ? record(retractDrafts(state.header.id, [done.root]))
-    : act(state, [cutDraft(state, line)], { said: `Cut: ${line.piece.name}` });
-}
-
-/** The pieces weighed one by one are all the cloth there is: their sum is its weight. */
-function takeSum(state: BuildState, mass: number): Promise<boolean> {
-  const subject = state.header.id;
-  const ticks = roleTick(state, 'weighCloth', { newId: () => theStore().newId() });
-  return act(state, [{ kind: 'weight', subject, what: 'cutCloth', mass }, ...ticks], {
-    said: `Cut cloth: ${show(mass, 'mass')}`,
-  });
-}
-
-function Main({ state, lines }: { state: BuildState; lines: readonly CutLine[] }) {
-  const { id } = state.header;
+function Pieces({ state, lines, every }: { state: BuildState; lines: readonly CutLine[]; every: number }) {
   const next = lines.find((l) => !l.step.done);
-  const sum = sumOfPieces(lines);
-  if (next) return <Action onPress={() => toggle(state, next)}>{next.piece.name} is cut</Action>;
-  if (state.weights.has('cutCloth'))
-    return <Action onPress={() => go(`/build/${id}`)}>On with the route</Action>;
-  if (sum !== undefined) {
-    return <Action onPress={() => takeSum(state, sum)}>All cut: {show(sum, 'mass')} of cloth</Action>;
-  }
-  return <Action onPress={() => go(`/cut/${id}/weigh/all`)}>Weigh all the cloth</Action>;
-}
-
-function Nearby({ state, lines }: { state: BuildState; lines: readonly CutLine[] }) {
-  const { id } = state.header;
-  const cut = lines.filter((l) => l.step.done);
-  const weigh = cut.find((l) => l.weighed === undefined) ?? lines.find((l) => l.weighed === undefined);
   return (
-    <Beside>
-      {weigh && (
-        <Secondary onPress={() => go(`/cut/${id}/weigh/${weigh.piece.id}`)}>
-          Weigh {weigh.piece.name}
-        </Secondary>
-      )}
-      <Secondary onPress={() => go(`/cut/${id}/weigh/all`)}>Weigh all</Secondary>
-    </Beside>
+    <ol class="steps">
+      {lines.map((line) => (
+        <Fragment key={line.piece.id}>
+          <StepLine
+            step={line.step}
+            isNow={line === next}
+            wait={undefined}
+            about={aboutLine(line)}
+            onPress={() => toggleCut(state, line)}
+          />
+          <li>
+            <details class="more" open={line === next}>
+              <summary>Dimensions of {line.piece.name}</summary>
+              <CutDimensions piece={line.piece} every={every} />
+            </details>
+          </li>
+        </Fragment>
+      ))}
+    </ol>
   );
 }
 
@@ -87,42 +62,27 @@ function CutList({ state, plan, pieces }: ListProps) {
   const { header } = state;
   const shelf = buildShelf(header, plan);
   const lines = cutLines(state, pieces);
-  const next = lines.find((l) => !l.step.done);
-  const every = useSignal(usualSpacing(Math.max(...pieces.map((p) => p.length))));
+  const longest = Math.max(...pieces.map((p) => p.length));
+  const chosen = useSignal<number | undefined>(undefined);
+  const { usual, choices } = spacingsFor(longest);
+  // Chosen in millimeters it is no even figure in inches.
+  const every = choices.find((m) => m === chosen.value) ?? usual;
   return (
     <Screen
       kicker={`${header.name} no. ${header.number}`}
       title="Cut list"
       back={{ to: `/build/${header.id}`, label: 'Route' }}
-      actions={
-        <>
-          <UndoBar state={state} />
-          <Nearby state={state} lines={lines} />
-          <Main state={state} lines={lines} />
-        </>
-      }
+      actions={<CutListActions state={state} lines={lines} />}
     >
       <ClothChecks checks={clothChecks(state, plan, lines, shelf)} />
-      <Spacing every={every} />
-      <ol class="steps">
-        {lines.map((line) => (
-          <Fragment key={line.piece.id}>
-            <StepLine
-              step={line.step}
-              isNow={line === next}
-              wait={undefined}
-              about={aboutLine(line)}
-              onPress={() => toggle(state, line)}
-            />
-            <li>
-              <details class="more" open={line === next}>
-                <summary>Dimensions of {line.piece.name}</summary>
-                <CutDimensions piece={line.piece} every={every.value} />
-              </details>
-            </li>
-          </Fragment>
-        ))}
-      </ol>
+      <Spacing
+        length={longest}
+        every={every}
+        onChange={(m) => {
+          chosen.value = m;
+        }}
+      />
+      <Pieces state={state} lines={lines} every={every} />
       <Caution>Mark on each: warp, datum edge, end 0, inside face, the way it rolls. {turnWords}.</Caution>
     </Screen>
   );

@@ -1,7 +1,5 @@
 import { Lines } from '#app/parts/figure.tsx';
-import { settings } from '#app/state/settings.ts';
-import { unitFor } from '#shared/units/quantity.ts';
-import { bareDimension } from './dimensions.ts';
+import { bareDimension, unitWord } from './dimensions.ts';
 import type { PlacedCut, RollMark } from './marks-on-roll.ts';
 
 const edgeWords = { datum: 'Datum edge', free: 'Free edge' } as const;
@@ -20,13 +18,12 @@ function title({ cut, placement }: PlacedCut, tubes: number): string {
 
 /** What to measure for every mark: along the roll from its cut end, and across it from the left selvage. */
 export function NestMarks({ placed, tubes }: { placed: readonly PlacedCut[]; tubes: number }) {
-  const unit = unitFor('length', settings.value.units);
   return (
     <details class="more">
       <summary>Every mark, along and across</summary>
       <p class="quiet">
         Stand at the cut end, inside face up. Along is from the cut end, across from the selvage on your left,
-        in {unit}.
+        in {unitWord()}.
       </p>
       {placed.map((one) => (
         <section key={`${one.placement.id} ${one.placement.copy}`} class="nest-marks">

@@ -1,6 +1,5 @@
-import { Fragment } from 'preact';
 import { useWidth } from '#app/parts/use-width.ts';
-import { linear } from '#app/wall/pictures/scale.ts';
+import { linear, type Scale } from '#app/wall/pictures/scale.ts';
 import { outlinePath } from '#app/wall/pictures/thin-line.ts';
 import type { Point } from '#calc';
 import { bareDimension, dimension } from './dimensions.ts';
@@ -65,6 +64,35 @@ function labelsFor({ placed }: Props, px: (along: number) => number, py: (across
   return { names, along, across };
 }
 
+interface PieceProps {
+  one: PlacedCut;
+  /** Where the selvage is that is measured from, px */
+  left: number;
+  px: Scale;
+  py: Scale;
+}
+
+function Piece({ one: { cut, outline, marks }, left, px, py }: PieceProps) {
+  return (
+    <>
+      <path
+        class={`nest-piece nest-piece-${cut.of.number % 3}`}
+        d={outlinePath(
+          outline.map((p) => ({ x: p.y, y: p.x })),
+          py,
+          px,
+        )}
+      />
+      {marks.map((m, i) => (
+        <g key={i}>
+          <path class="nest-leader" d={`M${left} ${px(m.along)}H${py(m.across)}`} />
+          <circle class="nest-mark" cx={py(m.across)} cy={px(m.along)} r="2.5" />
+        </g>
+      ))}
+    </>
+  );
+}
+
 /** The roll as it lies before whoever stands at its cut end: selvages upright, cut end at the foot. */
 export function NestPicture(props: Props) {
   const { placed, rollWidth, length, selvage, label } = props;
@@ -94,23 +122,8 @@ export function NestPicture(props: Props) {
           class="nest-selvage"
           d={`M${py(selvage)} ${pad.top}V${foot}M${py(rollWidth - selvage)} ${pad.top}V${foot}`}
         />
-        {placed.map(({ cut, placement, outline, marks }) => (
-          <Fragment key={`${placement.id} ${placement.copy}`}>
-            <path
-              class={`nest-piece nest-piece-${cut.of.number % 3}`}
-              d={outlinePath(
-                outline.map((p) => ({ x: p.y, y: p.x })),
-                py,
-                px,
-              )}
-            />
-            {marks.map((m, i) => (
-              <g key={i}>
-                <path class="nest-leader" d={`M${left} ${px(m.along)}H${py(m.across)}`} />
-                <circle class="nest-mark" cx={py(m.across)} cy={px(m.along)} r="2.5" />
-              </g>
-            ))}
-          </Fragment>
+        {placed.map((one) => (
+          <Piece key={`${one.placement.id} ${one.placement.copy}`} one={one} left={left} px={px} py={py} />
         ))}
         <path class="nest-edge" d={`M${left} ${pad.top}V${foot}H${right}V${pad.top}`} />
         <path class="nest-cut" d={`M${left} ${pad.top}H${right}`} />

@@ -9,11 +9,10 @@ import { Caution } from '#app/parts/warning.tsx';
 import type { Params } from '#app/router.ts';
 import { findDoc } from '#app/state/documents.ts';
 import { settings } from '#app/state/settings.ts';
-import type { Tiling } from '#calc';
 import { TemplateFile } from './template-file.tsx';
 import { TemplateMap } from './template-map.tsx';
-import { templateMarks, turnWords } from './template-marks.ts';
-import { TemplateSheet } from './template-sheet.tsx';
+import { turnWords } from './template-marks.ts';
+import { TemplateSheets } from './template-sheets.tsx';
 import { templateSvg } from './template-svg.ts';
 import { type Paper, sheetsFor } from './template-tiles.ts';
 import { hasWall, type WalledPlan } from './wall-model.ts';
@@ -36,69 +35,50 @@ async function svgFile(plan: WalledPlan, pieces: readonly CutPiece[]): Promise<F
   return new File([templateSvg(plan.name, pieces)], fileName(plan, 'svg'), { type: 'image/svg+xml' });
 }
 
-/** What goes to the printer; not seen on the screen. */
-function Sheets({
+function TemplateActions({
   plan,
-  piece,
-  tiling,
-  paper,
+  pieces,
+  count,
 }: {
   plan: WalledPlan;
-  piece: CutPiece;
-  tiling: Tiling;
-  paper: Paper;
+  pieces: readonly CutPiece[];
+  count: number;
 }) {
-  const lies = tiling.sheet.width > tiling.sheet.height ? 'across' : 'upright';
-  const marks = templateMarks(piece);
+  const says = useSignal('');
+  const say = (words: string) => {
+    says.value = words;
+  };
   return (
-    <div class={`template-sheets template-${paper}-${lies}`}>
-      {tiling.tiles.map((tile) => (
-        <TemplateSheet
-          key={`${tile.row} ${tile.column}`}
-          tiling={tiling}
-          tile={tile}
-          outline={piece.flat.outline}
-          marks={marks}
-          title={`${plan.name}, ${piece.number} ${piece.name}`}
-          foot={`Inside face up, end 0 to the left, datum edge at the top. ${turnWords}.`}
-        />
-      ))}
-    </div>
+    <>
+      {says.value && (
+        <p class="small" role="status">
+          {says.value}
+        </p>
+      )}
+      <Beside>
+        <TemplateFile label="SVG, all pieces" make={() => svgFile(plan, pieces)} onSaid={say} />
+        <TemplateFile label="DXF, all pieces" make={() => dxfFile(plan, pieces)} onSaid={say} />
+      </Beside>
+      <Action onPress={() => print()}>
+        Print {count} {count === 1 ? 'sheet' : 'sheets'}
+      </Action>
+    </>
   );
 }
 
 function Template({ doc, plan, pieces }: { doc: string; plan: WalledPlan; pieces: readonly CutPiece[] }) {
   const chosen = useSignal(pieces[0]?.id ?? '');
   const paper = useSignal<Paper>(settings.value.units === 'metric' ? 'a4' : 'letter');
-  const says = useSignal('');
   const piece = pieces.find((p) => p.id === chosen.value) ?? pieces[0];
   if (!piece) return null;
   const tiling = sheetsFor(piece.flat, paper.value);
   const count = tiling.tiles.length;
-  const say = (words: string) => {
-    says.value = words;
-  };
   return (
     <Screen
       kicker={plan.name}
       title="Templates"
       back={{ to: `/plan/${doc}`, label: 'Plan' }}
-      actions={
-        <>
-          {says.value && (
-            <p class="small" role="status">
-              {says.value}
-            </p>
-          )}
-          <Beside>
-            <TemplateFile label="SVG, all pieces" make={() => svgFile(plan, pieces)} onSaid={say} />
-            <TemplateFile label="DXF, all pieces" make={() => dxfFile(plan, pieces)} onSaid={say} />
-          </Beside>
-          <Action onPress={() => print()}>
-            Print {count} {count === 1 ? 'sheet' : 'sheets'}
-          </Action>
-        </>
-      }
+      actions={<TemplateActions plan={plan} pieces={pieces} count={count} />}
     >
       <SelectField
         label="Piece"
@@ -125,7 +105,7 @@ function Template({ doc, plan, pieces }: { doc: string; plan: WalledPlan; pieces
       <Caution>
         {turnWords}. Tape wound the other way unwinds the cloth. Curves are within 0.2 mm of the true outline.
       </Caution>
-      <Sheets plan={plan} piece={piece} tiling={tiling} paper={paper.value} />
+      <TemplateSheets plan={plan} piece={piece} tiling={tiling} paper={paper.value} />
     </Screen>
   );
 }
