@@ -46,12 +46,19 @@ export function useStationDrag({ held, handles, chosen, onChoose, onMove }: Opti
   latest.current = { handles, chosen, onChoose, onMove };
   useEffect(() => () => cancelAnimationFrame(frame.current), []);
 
-  const spotOf = (event: PointerEvent): Spot => {
-    const box = (event.currentTarget as Element).getBoundingClientRect();
-    return { x: event.clientX - box.left, y: event.clientY - box.top };
+  const spotOf = (picture: Element, at: { clientX: number; clientY: number }): Spot => {
+    const box = picture.getBoundingClientRect();
+    return { x: at.clientX - box.left, y: at.clientY - box.top };
+  };
+  const touched = (event: TouchEvent) => {
+    const [touch] = event.touches;
+    const at = touch && spotOf(event.currentTarget as Element, touch);
+    // A thumb on a handle must not scroll the page away under itself.
+    if (at && handleAt(latest.current.handles, at, latest.current.chosen) !== undefined)
+      event.preventDefault();
   };
   const down = (event: PointerEvent) => {
-    const at = spotOf(event);
+    const at = spotOf(event.currentTarget as Element, event);
     const index = handleAt(latest.current.handles, at, latest.current.chosen);
     const handle = index === undefined ? undefined : latest.current.handles[index];
     if (index === undefined || !handle) return;
@@ -65,7 +72,7 @@ export function useStationDrag({ held, handles, chosen, onChoose, onMove }: Opti
   const move = (event: PointerEvent) => {
     const start = grip.current;
     if (!start) return;
-    const at = spotOf(event);
+    const at = spotOf(event.currentTarget as Element, event);
     const [dx, dy] = [at.x - start.downX, at.y - start.downY];
     moved.current = {
       x: moved.current.x || Math.abs(dx) > still,
@@ -83,5 +90,11 @@ export function useStationDrag({ held, handles, chosen, onChoose, onMove }: Opti
     grip.current = undefined;
     held.value = undefined;
   };
-  return { onPointerDown: down, onPointerMove: move, onPointerUp: up, onPointerCancel: up };
+  return {
+    onTouchStart: touched,
+    onPointerDown: down,
+    onPointerMove: move,
+    onPointerUp: up,
+    onPointerCancel: up,
+  };
 }

@@ -60,7 +60,7 @@ function AtField({ edit, chosen, wrong }: Props) {
   const { piece, length } = edit;
   const station = chosen.value;
   const room = roomOf(piece, station, length);
-  const [low, high] = [show(room.min, 'length', 1), show(room.max, 'length', 1)];
+  const [low, high] = [show(room.min, 'length'), show(room.max, 'length')];
   return (
     <StepField
       label="From end 0"

@@ -6,7 +6,7 @@ import { show } from '#app/state/show.ts';
 import type { Roll } from '#calc';
 import type { Piece } from '#shared/record/piece.ts';
 import { AlongAxis } from './pictures/along-axis.tsx';
-import { linear, type Scale, ticksIn } from './pictures/scale.ts';
+import { linear, type Scale, ticksUp } from './pictures/scale.ts';
 import { areaPath, linePath } from './pictures/thin-line.ts';
 import { type GivenBy, roomOf, stationsOnTube } from './shape-edits.ts';
 import { alongStep, snap, upStep } from './snapping.ts';
@@ -59,7 +59,7 @@ function Curve({ roll, index, by, x, y }: { roll: Roll; index: number; by: Given
 }
 
 function Grid({ by, top, y, right }: { by: GivenBy; top: number; y: Scale; right: number }) {
-  const ticks = ticksIn(quantityOf[by], 0, top, 4).filter((t) => t.si > 0);
+  const ticks = ticksUp(quantityOf[by], top, y);
   return (
     <>
       <path

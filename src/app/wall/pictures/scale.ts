@@ -43,6 +43,19 @@ export function textWidth(text: string, size = 12): number {
   return sum * size;
 }
 
+/** Figures up a side need so much room, px */
+const lineRoom = 16;
+
+/** Figures up the side of a picture, without 0, and none so near to the next that they would lie on each other. */
+export function ticksUp(quantity: Quantity, to: number, y: Scale, count = 4): Tick[] {
+  let last = y(0);
+  return ticksIn(quantity, 0, to, count).filter((t) => {
+    if (Math.abs(y(t.si) - last) < lineRoom || t.si <= 0) return false;
+    last = y(t.si);
+    return true;
+  });
+}
+
 const evenSteps = [1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8];
 
 const isEven = (step: number): boolean => {

@@ -4,7 +4,7 @@ import { useWidth } from '#app/parts/use-width.ts';
 import type { Roll } from '#calc';
 import { AlongAxis } from './along-axis.tsx';
 import { type Layers, layersOf } from './layers.ts';
-import { linear, type Scale, ticksIn } from './scale.ts';
+import { linear, type Scale, ticksUp } from './scale.ts';
 import { areaPath, linePath } from './thin-line.ts';
 import './pictures.css';
 
@@ -71,9 +71,7 @@ export function WallAlong({ roll, height = 150, at, wide, children }: Props) {
   const foot = height - pad.bottom;
   const y = linear(0, layers.most, foot, pad.top);
   const paths = useMemo(() => drawn(layers, x, y), [roll, width, height]);
-  const ticks = ticksIn(layers.quantity, 0, layers.most, Math.min(4, Math.floor(height / 34))).filter(
-    (t) => t.si > 0,
-  );
+  const ticks = ticksUp(layers.quantity, layers.most, y);
   return (
     <div ref={ref} class="picture">
       <svg width={width} height={height} role="img" aria-label={layers.says}>
