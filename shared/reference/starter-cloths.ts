@@ -1,14 +1,13 @@
 import type { Cloth } from '#shared/record/cloth.ts';
+import { fiberDensities } from './fiber-densities.ts';
 import { gramsPerSquareMeter, millimeters } from './quantities.ts';
 
 const note =
   'Typical values. Weigh a square of your own cloth, and check the fiber density on its data sheet.';
 
-// Fiber densities: Gibson 1994 and Hyer 1998 give standard carbon 1.77 to 1.80, E-glass 2.54,
-// aramid 1.44 to 1.47 g/cm3.
-const carbon = { fiber: 'carbon', fiberDensity: 1790 } as const;
-const glass = { fiber: 'glass', fiberDensity: 2540 } as const;
-const aramid = { fiber: 'aramid', fiberDensity: 1450 } as const;
+const carbon = { fiber: 'carbon', fiberDensity: fiberDensities.carbon } as const;
+const glass = { fiber: 'glass', fiberDensity: fiberDensities.glass } as const;
+const aramid = { fiber: 'aramid', fiberDensity: fiberDensities.aramid } as const;
 
 // Areal weights and roll widths are what these cloths are commonly sold as: common practice, no source.
 // ASTM D4389 lets woven roving be 10 % off its nominal weight, hence the note.

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { hardenerPerResin } from '#app/mix/recipe.ts';
 import { moved } from '#app/shelf/checklist-draft.ts';
-import { askedFields, bodyOf, isGood, itemDraft, pairProblem } from '#app/shelf/item-draft.ts';
+import { askedFields, bodyOf, chooseWord, isGood, itemDraft, pairProblem } from '#app/shelf/item-draft.ts';
 import { type ItemType, isItemType } from '#app/shelf/kinds.ts';
 import { ownNote } from '#app/shelf/own-note.ts';
 import { gramsWords } from '#app/shelf/ratio-line.tsx';
@@ -18,6 +18,25 @@ const items = starterShelf().filter((s) => isItemType(s.type)) as {
 }[];
 const slow: ResinSystem = starterResins['starter-resin-laminating-slow'];
 const tape = starterTapes['starter-tape-polyester-25'];
+
+describe('the fiber of a new cloth', () => {
+  const density = (draft: ReturnType<typeof itemDraft>) => draft.numbers.get('fiberDensity')?.si.value;
+
+  it('brings its usual density, until another is typed', () => {
+    const draft = itemDraft('cloth');
+    expect(density(draft)).toBe(1790);
+    chooseWord(draft, 'fiber', 'glass');
+    expect(density(draft)).toBe(2540);
+    chooseWord(draft, 'fiber', 'other');
+    expect(density(draft)).toBeUndefined();
+    chooseWord(draft, 'fiber', 'aramid');
+    expect(density(draft)).toBe(1450);
+    const input = draft.numbers.get('fiberDensity');
+    if (input) input.text.value = '1.76 g/cm3';
+    chooseWord(draft, 'fiber', 'carbon');
+    expect(density(draft)).toBeCloseTo(1760, 9);
+  });
+});
 
 describe('a thing on the shelf that is opened and saved', () => {
   for (const { type, doc, body } of items) {

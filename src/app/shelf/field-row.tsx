@@ -2,19 +2,23 @@ import type { Signal } from '@preact/signals';
 import { Choice, QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
 import { CurePoints } from './cure-points.tsx';
 import type { Field, WordField } from './fields.ts';
-import { type ItemDraft, pairProblem, textProblem } from './item-draft.ts';
+import { chooseWord, type ItemDraft, pairProblem, textProblem } from './item-draft.ts';
 
 /** More words than fit side by side on a phone are a list. */
 const mostSideBySide = 3;
 
-function WordRow({ field, word }: { field: WordField; word: Signal<string> }) {
+interface WordProps {
+  draft: ItemDraft;
+  field: WordField;
+  word: Signal<string>;
+}
+
+function WordRow({ draft, field, word }: WordProps) {
   const shared = {
     label: field.label,
     value: word.value,
     options: field.words,
-    onChange: (value: string) => {
-      word.value = value;
-    },
+    onChange: (value: string) => chooseWord(draft, field.path, value),
   };
   return field.words.length > mostSideBySide ? <SelectField {...shared} /> : <Choice {...shared} />;
 }
@@ -39,7 +43,7 @@ export function FieldRow({ draft, field }: { draft: ItemDraft; field: Field }) {
   }
   const text = draft.texts.get(field.path);
   if (!text) return null;
-  if (field.as === 'word') return <WordRow field={field} word={text} />;
+  if (field.as === 'word') return <WordRow draft={draft} field={field} word={text} />;
   const problem = draft.pressed.value ? textProblem(draft, field) : undefined;
   return (
     <TextField label={field.label} text={text} hint={hint} problem={problem} long={field.long === true} />

@@ -3,6 +3,7 @@ import { show } from '#app/state/show.ts';
 import { fibers } from '#shared/record/cloth.ts';
 import { mandrelMaterials } from '#shared/record/mandrel.ts';
 import { releaseKinds } from '#shared/record/release-system.ts';
+import { fiberDensities } from '#shared/reference/fiber-densities.ts';
 import { celsius } from '#shared/reference/quantities.ts';
 import type { ItemType } from './kinds.ts';
 import { resinFields } from './resin-fields.ts';
@@ -65,7 +66,7 @@ export const itemFields: Record<ItemType, readonly Field[]> = {
       label: 'Density of the fiber',
       options: { quantity: 'fiberDensity', min: 500, max: 10_000 },
       hint: () =>
-        `Carbon ${show(1790, 'fiberDensity')}, glass ${show(2540, 'fiberDensity')}, aramid ${show(1450, 'fiberDensity')}`,
+        `Carbon ${show(fiberDensities.carbon, 'fiberDensity')}, glass ${show(fiberDensities.glass, 'fiberDensity')}, aramid ${show(fiberDensities.aramid, 'fiberDensity')}`,
     },
     {
       as: 'number',

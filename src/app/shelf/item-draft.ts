@@ -1,13 +1,14 @@
 import { type Signal, signal } from '@preact/signals';
 import * as z from 'zod/mini';
 import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
-import { clothBody } from '#shared/record/cloth.ts';
+import { clothBody, fibers } from '#shared/record/cloth.ts';
 import { coreBody } from '#shared/record/core.ts';
 import { mandrelBody } from '#shared/record/mandrel.ts';
 import { releaseSystemBody } from '#shared/record/release-system.ts';
 import { resinSystemBody } from '#shared/record/resin-system.ts';
 import type { Body } from '#shared/record/revision.ts';
 import { tapeBody } from '#shared/record/tape.ts';
+import { fiberDensities } from '#shared/reference/fiber-densities.ts';
 import { type Field, itemFields } from './fields.ts';
 import type { ItemType } from './kinds.ts';
 import { ownNote } from './own-note.ts';
@@ -77,7 +78,20 @@ export function itemDraft(type: ItemType, body?: Body<ItemType>): ItemDraft {
       );
     } else if (field.as !== 'curePoints') draft.texts.set(field.path, signal(textFor(field, body)));
   }
+  if (!body) chooseWord(draft, 'fiber', draft.texts.get('fiber')?.value ?? '');
   return draft;
+}
+
+/** A word is chosen. With a fiber comes its usual density, unless another was typed. */
+export function chooseWord({ type, numbers, texts }: ItemDraft, path: string, value: string): void {
+  const word = texts.get(path);
+  if (word) word.value = value;
+  const density = numbers.get('fiberDensity');
+  const fiber = fibers.find((f) => f === value);
+  if (type !== 'cloth' || path !== 'fiber' || !density || !fiber) return;
+  const usual: readonly (number | undefined)[] = Object.values(fiberDensities);
+  const typed = density.text.value.trim() !== '' && !usual.includes(density.si.value);
+  if (!typed) density.set(fiberDensities[fiber]);
 }
 
 /** The fields that are asked for as things stand. */
