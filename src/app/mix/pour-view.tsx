@@ -5,6 +5,7 @@ import { Keypad } from '#app/parts/keypad.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { settings } from '#app/state/settings.ts';
 import { showSplit } from '#app/state/show.ts';
+import { hardenerForResin } from '#calc';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
 import { decimalsForScaleStep, formatQuantity } from '#shared/units/format.ts';
@@ -38,7 +39,9 @@ export function PourView({ state, cup, mixing, inCup }: Props) {
   const reading = readScale(text.value, { ...use, before, holds: cup.holds });
   const verdict = reading.kind === 'read' ? judgePour(cup, mixing, task, reading.mass) : undefined;
   const mass = (kg: number) => onScale(kg, use);
-  const told = { cup, task, hardener: state.header.resin.hardener, mass };
+  const resin = task.part === 'resin' && reading.kind === 'read' ? reading.mass : undefined;
+  const follows = resin && hardenerForResin({ resinPoured: resin, hardenerPerResin: mixing.ratio });
+  const told = { cup, task, hardener: state.header.resin.hardener, mass, follows };
   const target = before + task.wanted;
   const { figure, unit } = showSplit(target, 'mass', decimalsForScaleStep(step, system));
   const wrong = reading.kind === 'wrong' ? reading.says : undefined;

@@ -8,12 +8,14 @@ interface Told {
   hardener: string;
   /** A mass as the scale shows it. */
   mass: (kg: number) => string;
+  /** Hardener for the resin as it is typed, kg; while nothing is typed, what was planned. */
+  follows?: number | undefined;
 }
 
 /** What the target is made of. */
-export function targetWords({ cup, task, hardener, mass }: Told, runningTotal: boolean): string {
+export function targetWords({ cup, task, hardener, mass, follows }: Told, runningTotal: boolean): string {
   if (task.correcting) return `${mass(task.wanted)} of ${task.part} puts this cup right.`;
-  if (task.part === 'resin') return `then ${mass(cup.wanted.hardener)} of ${hardener} follows`;
+  if (task.part === 'resin') return `then ${mass(follows ?? cup.wanted.hardener)} of ${hardener} follows`;
   if (runningTotal) return `resin ${mass(cup.resin)} as poured + ${hardener} ${mass(task.wanted)}`;
   return `${hardener} alone, for ${mass(cup.resin)} of resin as poured`;
 }
