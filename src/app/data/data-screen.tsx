@@ -32,7 +32,8 @@ function LastBackup() {
       </>
     );
   }
-  const [figure = '', ...unit] = formatAgo((now.value - at) / 1000).split(/\s/);
+  const ago = formatAgo((now.value - at) / 1000);
+  const [figure = '', ...unit] = /^\d/.test(ago) ? ago.split(/\s/) : ['Now'];
   return (
     <>
       <BigFigure figure={figure} unit={unit.join(' ')} label="Last backup" />
