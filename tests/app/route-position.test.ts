@@ -5,13 +5,14 @@ import {
   notTickedBefore,
   presentStage,
   presentStep,
+  roundBegun,
   routeAddress,
   stageAt,
   stageSlug,
 } from '#app/build/position.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { buildHeader } from '../record/arbitraries.ts';
-import { buildOf, type Event, ticksOf } from './shop-of.ts';
+import { buildOf, cupOf, type Event, ticksOf } from './shop-of.ts';
 
 const stageOf = (state: BuildState, slug: string) => {
   const stage = stageAt(state, slug);
@@ -111,4 +112,12 @@ test('films counted out short are not among the ticks that were only forgotten',
   const missed = (out: number) => notTickedBefore(buildOf(counted(out)), tape).map((s) => s.key);
   expect(missed(1)).not.toContain(filmsOut.key);
   expect(missed(2)).toContain(filmsOut.key);
+});
+
+test('a round has begun with its first cup, or the first step ticked from mix to cure', () => {
+  expect(roundBegun(buildOf(ticksOf('setUp', 1)))).toBe(false);
+  expect(roundBegun(buildOf(cupOf('a', 1, 10)))).toBe(true);
+  expect(roundBegun(buildOf(ticksOf('wetOut', 1).slice(0, 1)))).toBe(true);
+  const second: Event = { minute: 90, kind: 'roundStarted', round: 2 };
+  expect(roundBegun(buildOf([...cupOf('a', 1, 10), ...ticksOf('wetOut', 20), second]))).toBe(false);
 });

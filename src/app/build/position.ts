@@ -1,4 +1,5 @@
 import type { BuildState } from '#shared/record/build-state.ts';
+import { repeating } from '#shared/record/checklist.ts';
 import type { StageState, StepState } from '#shared/record/route-state.ts';
 import { filmCount } from './films.ts';
 
@@ -39,6 +40,12 @@ export function presentStage(state: BuildState): StageState | undefined {
 }
 
 export const presentStep = (stage: StageState): StepState | undefined => stage.steps.find((s) => !s.done);
+
+/** A round counts once resin is in it: a cup, or a step from mix to cure that is ticked. */
+export function roundBegun({ stages, cups, rounds }: BuildState): boolean {
+  const wet = stages.filter((s) => s.round === rounds && repeating.includes(s.stage));
+  return cups.some((c) => c.round === rounds) || wet.some((s) => s.steps.some((step) => step.done));
+}
 
 export interface Missed {
   /** Not ticked, though something after them is, or the stage looked at comes after them. */

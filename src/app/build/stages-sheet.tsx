@@ -6,7 +6,7 @@ import type { BuildState } from '#shared/record/build-state.ts';
 import { repeating } from '#shared/record/checklist.ts';
 import type { StageState } from '#shared/record/route-state.ts';
 import { act } from './act.ts';
-import { presentStage, routeAddress } from './position.ts';
+import { presentStage, roundBegun, routeAddress } from './position.ts';
 import { stageWords } from './stage-words.ts';
 
 interface Props {
@@ -39,14 +39,13 @@ export function StagesSheet({ state, shown, onJudge, onClose }: Props) {
     const first = state.stages.find((s) => repeating.includes(s.stage));
     goInstead(routeAddress(id, first && { ...first, round }));
   };
-  const repeats = state.stages.some((s) => repeating.includes(s.stage));
   return (
     <Sheet
       title="All stages"
       onClose={onClose}
       actions={
         <>
-          {repeats && <Secondary onPress={again}>Another round: mix to cure again</Secondary>}
+          {roundBegun(state) && <Secondary onPress={again}>Another round: mix to cure again</Secondary>}
           <Beside>
             <Secondary onPress={onJudge}>End it here</Secondary>
             <LinkButton to={`/record/build/${id}`}>Time line</LinkButton>
