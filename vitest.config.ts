@@ -14,6 +14,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          setupFiles: ['tests/property-seed.ts'],
           // Properties run hundreds of cases; a slow machine is no reason to fail one.
           testTimeout: 60_000,
           include: ['tests/{calc,reference,units,record,app}/**/*.test.{ts,tsx}'],

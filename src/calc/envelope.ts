@@ -36,7 +36,7 @@ export function envelope(input: {
 }): Reading[] {
   const { channels, pick } = input ?? {};
   if (pick !== 'coldest' && pick !== 'hottest') throw new RangeError('pick must be coldest or hottest');
-  const checked = listOf('channels', channels, 0).map((readings) => checkReadings({ readings }));
+  const checked = listOf('channels', channels, 0).map((readings) => checkReadings({ readings }).map(timed));
   // The hottest is the coldest of everything turned upside down.
   const flip = pick === 'coldest' ? 1 : -1;
   const points: Reading[] = [];
@@ -62,6 +62,11 @@ export function envelope(input: {
     arrived = next === undefined || lines.length === 0 ? NONE : along(lines, time, next, add);
   });
   return points;
+}
+
+/** Nearer to 0 than any clock tells is 0: stretches between such times are too short to divide by. */
+function timed(reading: Reading): Reading {
+  return Math.abs(reading.time) < 1e-15 ? { ...reading, time: 0 } : reading;
 }
 
 /** Every time at which anything was read, once, in order. */
