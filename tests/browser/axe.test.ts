@@ -165,7 +165,7 @@ test('no screen of the demo shop has a fault of access', async ({ page }) => {
 test('in the dark every word of it keeps its contrast', async ({ page }) => {
   test.setTimeout(180_000);
   const shop = await openDemo(page);
-  const paper = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+  const paper = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
   const light = await paper();
   await page.evaluate(() => {
     document.documentElement.dataset.theme = 'dark';
