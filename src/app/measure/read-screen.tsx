@@ -1,9 +1,7 @@
 import { Action, Secondary } from '#app/parts/action.tsx';
-import { BigFigure } from '#app/parts/figure.tsx';
-import { Keypad } from '#app/parts/keypad.tsx';
+import { Keyed } from '#app/parts/keyed.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { useTypedFigure } from '#app/parts/typed-figure.ts';
-import { Warning } from '#app/parts/warning.tsx';
 import { innerDiameter } from '#app/results/by-thickness.ts';
 import { record } from '#app/state/record.ts';
 import { settings } from '#app/state/settings.ts';
@@ -37,19 +35,18 @@ export function ReadScreen({ state, what, station, onDone }: Props) {
       title={`${what === 'circumference' ? 'Around' : 'Across'} at ${show(station, 'length', 0)}`}
       actions={
         <>
-          <Keypad text={figure.text} label={`Reading, ${unit}`} />
-          <Secondary onPress={onDone}>Not this one</Secondary>
-          <Action
-            onPress={save}
-            not={refused ? 'Look at the figure' : value === undefined ? 'Type what you read' : undefined}
-          >
-            {value === undefined ? '' : `${show(value, 'diameter')} ${word}`}
-          </Action>
+          <Keyed text={figure.text} unit={unit} label={`Reading, ${unit}`} says={refused} />
+          <div class="keyed-choice">
+            <Secondary onPress={onDone}>Not this one</Secondary>
+            <Action
+              onPress={save}
+              not={refused ? 'Look at the figure' : value === undefined ? 'Type what you read' : undefined}
+            >
+              {value === undefined ? '' : `${show(value, 'diameter')} ${word}`}
+            </Action>
+          </div>
         </>
       }
-    >
-      <BigFigure figure={figure.text.value || '0'} unit={unit} />
-      {refused && <Warning kind="amber" title={refused} announce />}
-    </Screen>
+    />
   );
 }

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { Action, Secondary } from '#app/parts/action.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
-import { Keypad } from '#app/parts/keypad.tsx';
+import { Keyed } from '#app/parts/keyed.tsx';
 import { Sheet } from '#app/parts/sheet.tsx';
 import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
@@ -60,24 +60,30 @@ export function OtherSheet({ load, logging, expected, onClose }: Props) {
       onClose={onClose}
       actions={
         asks ? undefined : (
-          <Action onPress={press} not={isReady ? undefined : 'Type what it reads'}>
-            Log {text.value.replace('-', '−')} {unit}
-          </Action>
+          <div class="keyed-choice">
+            <Secondary onPress={onClose}>Not now</Secondary>
+            <Action onPress={press} not={isReady ? undefined : 'Type what it reads'}>
+              Log {text.value.replace('-', '−')} {unit}
+            </Action>
+          </div>
         )
       }
     >
-      <BigFigure figure={text.value.replace('-', '−') || '–'} unit={unit} />
-      {read.kind === 'wrong' && (
-        <p class="field-problem" role="alert">
-          {read.says}
-        </p>
-      )}
       {asks ? (
-        <UnitQuestion read={read} onLog={log} />
+        <>
+          <BigFigure figure={text.value.replace('-', '−')} unit={unit} />
+          <UnitQuestion read={read} onLog={log} />
+          <Secondary onPress={again}>Type it again</Secondary>
+        </>
       ) : (
-        <Keypad text={text} label={`${name} reads, ${unit}`} sign />
+        <Keyed
+          text={text}
+          unit={unit}
+          label={`${name} reads, ${unit}`}
+          says={read.kind === 'wrong' ? read.says : undefined}
+          sign
+        />
       )}
-      <Secondary onPress={asks ? again : onClose}>{asks ? 'Type it again' : 'Not now'}</Secondary>
     </Sheet>
   );
 }

@@ -1,11 +1,9 @@
 import { Absent } from '#app/parts/absent.tsx';
 import { Action } from '#app/parts/action.tsx';
-import { BigFigure } from '#app/parts/figure.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
-import { Keypad } from '#app/parts/keypad.tsx';
+import { Keyed } from '#app/parts/keyed.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { useTypedFigure } from '#app/parts/typed-figure.ts';
-import { Warning } from '#app/parts/warning.tsx';
 import { goInstead, type Params } from '#app/router.ts';
 import { record } from '#app/state/record.ts';
 import { settings } from '#app/state/settings.ts';
@@ -33,7 +31,7 @@ export function WeighInScreen({ params }: { params: Params }) {
       goInstead(`/weigh/${state.header.id}`);
     }
   };
-  const says = figure.problem.value;
+  const unit = unitFor('mass', settings.value.units);
   return (
     <Screen
       keys
@@ -42,9 +40,16 @@ export function WeighInScreen({ params }: { params: Params }) {
       back={{ to: `/weigh/${state.header.id}`, label: 'Weights' }}
       actions={
         <>
-          <Keypad text={figure.text} label={`${weighing.title}, ${unitFor('mass', settings.value.units)}`} />
+          <Keyed
+            text={figure.text}
+            unit={unit}
+            label={`${weighing.title}, ${unit}`}
+            says={figure.problem.value ?? doubt}
+          />
           {doubt && mass !== undefined ? (
-            <HoldAction onHeld={save}>Record {show(mass, 'mass')} as it is</HoldAction>
+            <HoldAction onHeld={save}>
+              Record {show(mass, 'mass')} as it is <small aria-hidden="true">press and hold</small>
+            </HoldAction>
           ) : (
             <Action onPress={save} not={mass === undefined ? 'Type what the scale shows' : undefined}>
               {weighing.done} {mass === undefined ? '' : show(mass, 'mass')}
@@ -53,13 +58,6 @@ export function WeighInScreen({ params }: { params: Params }) {
         </>
       }
     >
-      <BigFigure figure={figure.text.value || '0'} unit={unitFor('mass', settings.value.units)} />
-      {says && <Warning kind="amber" title={says} announce />}
-      {doubt && !says && (
-        <Warning kind="amber" title={doubt} announce>
-          If it is right, press and hold.
-        </Warning>
-      )}
       <p class="quiet">
         {before ? `Last weighed ${show(before.mass, 'mass')}. ` : ''}
         {weighing.hint}
