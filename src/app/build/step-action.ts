@@ -1,4 +1,5 @@
 import { wallOfBuild } from '#app/cutting/plan-of-build.ts';
+import { allMeasured } from '#app/measure/stations.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { EntryOf } from '#shared/record/entry.ts';
 import type { StepState } from '#shared/record/route-state.ts';
@@ -56,7 +57,11 @@ export function stepAction(
   const has = (what: EntryOf<'weight'>['what']) => state.weights.has(what);
   switch (step.role) {
     case 'surroundings':
-      return sheet('surroundings', 'Read the surroundings', state.surroundings !== undefined);
+      return sheet(
+        'surroundings',
+        state.surroundings ? 'Read again' : 'Read the surroundings',
+        state.surroundings !== undefined,
+      );
     case 'mix': {
       const label = cupLabel(state, round);
       return screen(`/mix/${id}`, label ?? 'To the cups', label === undefined);
@@ -78,7 +83,7 @@ export function stepAction(
     case 'weighCured':
       return screen(`/weigh/${id}`, 'Weigh the tube', has('cured') || has('trimmed'));
     case 'measure':
-      return screen(`/measure/${id}`, 'Measure the stations', state.measurements.length > 0);
+      return screen(`/measure/${id}`, 'Measure the stations', allMeasured(state));
     case 'oven':
       return ovenAction(state, round, isOpen);
     case 'samples':

@@ -1,28 +1,39 @@
 import { useSignal } from '@preact/signals';
 import { Absent } from '#app/parts/absent.tsx';
-import { Action, LinkButton } from '#app/parts/action.tsx';
+import { Action, Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Choice, QuantityField } from '#app/parts/field.tsx';
 import { useQuantity } from '#app/parts/quantity-input.ts';
 import { Screen } from '#app/parts/screen.tsx';
-import type { Params } from '#app/router.ts';
+import { go, type Params } from '#app/router.ts';
+import { record } from '#app/state/record.ts';
 import { show } from '#app/state/show.ts';
 import { useBuild } from '#app/state/use-journal.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
-import { type Measured, stationsFor } from './measuring.ts';
+import { type Measured, measuredTick } from './measuring.ts';
 import { ReadScreen } from './read-screen.tsx';
+import { stationsFor, stationsOpen } from './stations.ts';
 import { Walls } from './walls.tsx';
 
-/** The first of the usual stations that nobody has measured yet. */
-function firstOpen(state: BuildState, stations: readonly number[]): number | undefined {
-  const done = new Set(state.measurements.map((m) => m.entry.station));
-  return stations.find((s) => !done.has(s)) ?? stations[0];
+/** Fewer stations than usual may do: the builder says so. */
+function Nearby({ state }: { state: BuildState }) {
+  const { id } = state.header;
+  const tick = state.measurements.length > 0 ? measuredTick(state) : [];
+  const enough = async () => {
+    if (await record(tick)) go(`/build/${id}`);
+  };
+  return (
+    <Beside>
+      {tick.length > 0 && <Secondary onPress={enough}>Enough measured</Secondary>}
+      <LinkButton to={`/build/${id}`}>On with the route</LinkButton>
+    </Beside>
+  );
 }
 
 function Measure({ state }: { state: BuildState }) {
   const { header } = state;
   const what = useSignal<Measured>('circumference');
   const stations = stationsFor(header.tubeLength);
-  const chosen = useSignal(firstOpen(state, stations));
+  const chosen = useSignal(stationsOpen(state)[0] ?? stations[0]);
   const own = useSignal(stations.length === 0);
   const other = useQuantity(undefined, { quantity: 'length', min: 0, max: header.tubeLength ?? 15 });
   const reading = useSignal(false);
@@ -42,7 +53,7 @@ function Measure({ state }: { state: BuildState }) {
       back={{ to: `/weigh/${header.id}`, label: 'Weights' }}
       actions={
         <>
-          <LinkButton to={`/build/${header.id}`}>On with the route</LinkButton>
+          <Nearby state={state} />
           <Action
             not={station === undefined ? 'Say where along the tube' : undefined}
             onPress={() => {

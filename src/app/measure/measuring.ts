@@ -4,14 +4,9 @@ import { show } from '#app/state/show.ts';
 import { diameterFromCircumference } from '#calc';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { EntryDraft } from '#shared/record/entry.ts';
+import { stationsFor, stationsOpen } from './stations.ts';
 
 export type Measured = 'circumference' | 'outsideDiameter';
-
-/** Both ends, a hand in from the edge, and three between: enough to see a taper or a thick end. */
-export function stationsFor(tubeLength: number | undefined): number[] {
-  if (tubeLength === undefined) return [];
-  return [0.05, 0.25, 0.5, 0.75, 0.95].map((share) => Math.round(share * tubeLength * 1000) / 1000);
-}
 
 /** Twice the mandrel and more is a wall nobody lays by hand. */
 const mostTimesMandrel = 2;
@@ -31,7 +26,11 @@ export function whyNot(what: Measured, value: number, inner: number | undefined)
   return undefined;
 }
 
-/** The reading, and the tick of the step that asked for it when it is the first. */
+/** The tick of the step that asked for it. */
+export const measuredTick = (state: BuildState): EntryDraft[] =>
+  roleTick(state, 'measure', { newId: () => theStore().newId() });
+
+/** The reading, and with the last of the usual stations the tick of the step that asked for them. */
 export function measurementDrafts(
   state: BuildState,
   what: Measured,
@@ -42,6 +41,9 @@ export function measurementDrafts(
   const subject = state.header.id;
   return [
     { kind: 'measurement', subject, what, station, value, typed },
-    ...roleTick(state, 'measure', { newId: () => theStore().newId() }),
+    ...(stationsOpen(state).every((open) => open === station) &&
+    stationsFor(state.header.tubeLength).length > 0
+      ? measuredTick(state)
+      : []),
   ];
 }
