@@ -1,18 +1,20 @@
 import { expect, test } from 'vitest';
 import { allSteps } from '#app/build/position.ts';
 import {
+  enoughWords,
   factsOfStep,
   factsSince,
   forgottenDrafts,
   retractDrafts,
   roleTick,
+  stillWaiting,
   tickDrafts,
   waitOf,
 } from '#app/build/ticks.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StepRole } from '#shared/record/checklist.ts';
 import { starterChecklists } from '#shared/reference/starter-checklists.ts';
-import { buildOf, type Event, ticksOf } from './shop-of.ts';
+import { buildOf, type Event, minutes, ticksOf } from './shop-of.ts';
 
 const newId = () => 'new-clock';
 const stepOf = (state: BuildState, id: string, round = 1) => {
@@ -137,4 +139,32 @@ test('a tick taken back takes its clock with it, and leaves its neighbors', () =
   const kinds = state.facts.filter((f) => roots.includes(f.root)).map((f) => f.entry.kind);
   expect(kinds.sort()).toEqual(['clockStarted', 'tick']);
   expect(factsOfStep(state, stepOf(state, 'wax-3'))).toEqual([]);
+});
+
+test('a wait of this stage holds the step after it until it is over or answered', () => {
+  const soaking = coat(0, 'wet-soak', 'c1', 180);
+  const state = buildOf(soaking);
+  const next = stepOf(state, 'wet-rest');
+  expect(stillWaiting(state, next, minutes(1))?.clock).toBe('c1');
+  expect(stillWaiting(state, stepOf(state, 'wet-even'), minutes(1))).toBeUndefined();
+  expect(stillWaiting(state, next, minutes(3))).toBeUndefined();
+  const answered = buildOf([...soaking, { minute: 1, kind: 'clockAnswered', clock: 'c1' }]);
+  expect(stillWaiting(answered, next, minutes(2))).toBeUndefined();
+});
+
+test('a wait at the end of a stage holds nothing back in the next', () => {
+  const last = wax.route.find((s) => s.stage === 'release')?.steps.at(-1)?.id ?? '';
+  const first = wax.route.find((s) => s.stage === 'cut')?.steps[0]?.id ?? '';
+  const state = buildOf(coat(0, last, 'c1', 3600), wax);
+  expect(stillWaiting(state, stepOf(state, first), minutes(1))).toBeUndefined();
+});
+
+test('what ends a wait early says how much of it is left', () => {
+  const soak = waitOf(buildOf(coat(0, 'wet-soak', 'c1', 180)), stepOf(buildOf([]), 'wet-soak'));
+  if (!soak) throw new Error('no wait');
+  const plain = (text: string) => text.replace(/\s/g, ' ');
+  expect(plain(enoughWords({ ...soak, purpose: 'soak' }, minutes(1)))).toBe(
+    'Soaked enough: 2:00 left of 3 min',
+  );
+  expect(plain(enoughWords(soak, minutes(2)))).toBe('Dry enough: 1:00 left of 3 min');
 });

@@ -1,7 +1,10 @@
-import { Action, Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
+import { Action, LinkButton, Secondary } from '#app/parts/action.tsx';
+import { HoldAction } from '#app/parts/hold-action.tsx';
 import { goInstead } from '#app/router.ts';
+import { now } from '#app/state/now.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { repeating } from '#shared/record/checklist.ts';
+import type { ClockState } from '#shared/record/clock-state.ts';
 import type { StageState } from '#shared/record/route-state.ts';
 import { act } from './act.ts';
 import { cupsOf } from './cups-left.ts';
@@ -10,7 +13,8 @@ import { filmsWarning } from './guards.ts';
 import { presentStage, presentStep, routeAddress } from './position.ts';
 import { stageWords } from './stage-words.ts';
 import { actionLabel, cupLabel } from './step-action.ts';
-import { UndoBar } from './undo-bar.tsx';
+import { enoughWords, stillWaiting } from './ticks.ts';
+import { UndoKey, UndoWords } from './undo-bar.tsx';
 import type { Ticking } from './use-ticking.ts';
 
 interface Props {
@@ -60,11 +64,23 @@ export function asksForFilms(state: BuildState, { stage, round }: StageState): s
   return stage === 'shrinkTape' || stage === 'cure' ? filmsWarning(state, round) : undefined;
 }
 
+/** A second press must not end a wait: held, it says that the wait was long enough. */
+function Waiting({ state, wait }: { state: BuildState; wait: ClockState }) {
+  const draft = { kind: 'clockAnswered', subject: state.header.id, clock: wait.clock } as const;
+  return (
+    <HoldAction onHeld={() => act(state, [draft], { said: `Long enough: ${wait.label}` })}>
+      {enoughWords(wait, now.value)} <small aria-hidden="true">press and hold</small>
+    </HoldAction>
+  );
+}
+
 function Main({ state, stage, ticking }: Props) {
   const { asked, actionOf, press } = ticking;
   const { id, number } = state.header;
   const step = presentStep(stage);
   const present = presentStage(state);
+  const wait = step && stillWaiting(state, step, now.value);
+  if (wait) return <Waiting state={state} wait={wait} />;
   if (step) {
     const action = actionOf(step);
     const label = action.met || !action.opens ? actionLabel(step.step.text) : action.opens.label;
@@ -86,12 +102,13 @@ export function StageActions(props: Props) {
   const { asked } = props.ticking;
   return (
     <div class="route-actions">
-      <UndoBar state={props.state} />
-      <Beside>
+      <UndoWords state={props.state} />
+      <div class="beside route-keys">
         <Secondary onPress={() => (asked.value = { kind: 'stages' })}>All stages</Secondary>
+        <UndoKey state={props.state} />
         <Nearby {...props} />
         <Secondary onPress={() => (asked.value = { kind: 'note' })}>Note or photo</Secondary>
-      </Beside>
+      </div>
       <Main {...props} />
     </div>
   );

@@ -1,9 +1,10 @@
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StepRole } from '#shared/record/checklist.ts';
-import type { ClockState } from '#shared/record/clock-state.ts';
+import { type ClockState, readClock } from '#shared/record/clock-state.ts';
 import type { EntryDraft } from '#shared/record/entry.ts';
 import { type Fact, holding } from '#shared/record/journal.ts';
 import type { StepState } from '#shared/record/route-state.ts';
+import { formatCountdown, formatDuration } from '#shared/units/time.ts';
 import { allSteps } from './position.ts';
 
 const isWait = (c: ClockState) => c.purpose === 'dry' || c.purpose === 'soak';
@@ -30,13 +31,32 @@ function startWait(state: BuildState, { step, round, stage }: StepState, newId: 
   ];
 }
 
-/** Going on after a wait answers its clock: it must not ring for a coat that is long under the next. */
-function endWaitBefore(state: BuildState, step: StepState): EntryDraft[] {
+/** The wait of the step before, which this one goes on from. */
+function waitBefore(state: BuildState, step: StepState): { before: StepState; wait: ClockState } | undefined {
   const steps = allSteps(state);
   const before = steps[steps.findIndex((s) => s.key === step.key) - 1];
   const wait = before && waitOf(state, before);
-  if (!wait || wait.endedAt !== undefined) return [];
-  return [{ kind: 'clockAnswered', subject: state.header.id, clock: wait.clock }];
+  return wait && wait.endedAt === undefined ? { before, wait } : undefined;
+}
+
+/** A wait of this stage that runs still: the step after it is not to be ticked by a second press. */
+export function stillWaiting(state: BuildState, step: StepState, now: number): ClockState | undefined {
+  const found = waitBefore(state, step);
+  if (!found || found.before.stage !== step.stage) return undefined;
+  return readClock(found.wait, now).left > 0 ? found.wait : undefined;
+}
+
+/** 'Soaked enough: 1:40 left of 3 min' */
+export function enoughWords(wait: ClockState, now: number): string {
+  const { left } = readClock(wait, now);
+  const word = wait.purpose === 'soak' ? 'Soaked' : 'Dry';
+  return `${word} enough: ${formatCountdown(left)} left of ${formatDuration(wait.lasts)}`;
+}
+
+/** Going on after a wait answers its clock: it must not ring for a coat that is long under the next. */
+function endWaitBefore(state: BuildState, step: StepState): EntryDraft[] {
+  const found = waitBefore(state, step);
+  return found ? [{ kind: 'clockAnswered', subject: state.header.id, clock: found.wait.clock }] : [];
 }
 
 /** One tap: the tick, the clock it starts, the wait it ends, and the gel it says was seen. */

@@ -1,14 +1,24 @@
-import { Beside, Secondary } from '#app/parts/action.tsx';
+import { Secondary } from '#app/parts/action.tsx';
 import { now } from '#app/state/now.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { act, undo, undoable } from './act.ts';
 import { allSteps, notTickedBefore } from './position.ts';
 import { forgottenDrafts } from './ticks.ts';
 
-/** For ten seconds after a press: the way back, and the way to tick what was passed over. */
-export function UndoBar({ state }: { state: BuildState }) {
+function lastPress({ header }: BuildState) {
   const last = undoable.value;
-  if (!last || last.build !== state.header.id || now.value >= last.until) return null;
+  return last && last.build === header.id && now.value < last.until ? last : undefined;
+}
+
+/** For ten seconds after a press: the way back, among the keys that lie there anyway. */
+export function UndoKey({ state }: { state: BuildState }) {
+  return lastPress(state) ? <Secondary onPress={undo}>Undo</Secondary> : null;
+}
+
+/** What the last press did, and the way to tick what was passed over. */
+export function UndoWords({ state }: { state: BuildState }) {
+  const last = lastPress(state);
+  if (!last) return null;
   const step = allSteps(state).find((s) => s.key === last.step);
   const missed = step?.done ? notTickedBefore(state, step) : [];
   return (
@@ -16,18 +26,25 @@ export function UndoBar({ state }: { state: BuildState }) {
       <p class="undo-said" role="status">
         {last.said}
       </p>
-      <Beside>
-        <Secondary onPress={undo}>Undo</Secondary>
-        {missed.length > 0 && (
-          <Secondary
-            onPress={() =>
-              act(state, forgottenDrafts(state, missed), { said: `Ticked, times not seen: ${missed.length}` })
-            }
-          >
-            All done to here
-          </Secondary>
-        )}
-      </Beside>
+      {missed.length > 0 && (
+        <Secondary
+          onPress={() =>
+            act(state, forgottenDrafts(state, missed), { said: `Ticked, times not seen: ${missed.length}` })
+          }
+        >
+          All done to here
+        </Secondary>
+      )}
+    </>
+  );
+}
+
+/** Both in one, where no other keys lie. */
+export function UndoBar({ state }: { state: BuildState }) {
+  return (
+    <>
+      <UndoWords state={state} />
+      <UndoKey state={state} />
     </>
   );
 }

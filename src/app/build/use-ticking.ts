@@ -10,7 +10,7 @@ import type { Asked } from './asked.ts';
 import { guardsBefore } from './guards.ts';
 import { routeAddress, stageAt, stageSlug } from './position.ts';
 import { type StepAction, stepAction } from './step-action.ts';
-import { factsOfStep, retractDrafts, tickDrafts } from './ticks.ts';
+import { factsOfStep, retractDrafts, stillWaiting, tickDrafts } from './ticks.ts';
 
 /** A glove bounces: a second touch this soon after a tick is the same touch, ms */
 const bounce = 350;
@@ -67,7 +67,8 @@ export function useTicking(state: BuildState): Ticking {
 
   const touch = (step: StepState) => {
     if (performance.now() < busyUntil.current) return;
-    if (step.done || !actionOf(step).met) asked.value = { kind: 'step', step };
+    const waits = stillWaiting(buildState(id) ?? state, step, Date.now()) !== undefined;
+    if (step.done || waits || !actionOf(step).met) asked.value = { kind: 'step', step };
     else tick(step);
   };
 
