@@ -46,6 +46,7 @@ describe('the time by which all tape must be on', () => {
       cup: 'a',
       startedAt: minutes(10),
       at: minutes(10 + 60),
+      stands: true,
     });
   });
 
@@ -58,7 +59,7 @@ describe('the time by which all tape must be on', () => {
   it('stands still once the cup is empty', () => {
     const state = buildOf([...cupOf('a', 1, 10), { minute: 16, kind: 'cupEmpty', cup: 'a' }]);
     expect(onlyDeadline(state, 16)?.at).toBe(minutes(64));
-    expect(onlyDeadline(state, 60)?.at).toBe(minutes(64));
+    expect(onlyDeadline(state, 60)).toMatchObject({ at: minutes(64), stands: false });
   });
 
   it('follows from the cup that is used up first, not from the one mixed first', () => {

@@ -8,6 +8,7 @@ import {
   figureFor,
   overSentence,
   shortFigure,
+  standsWords,
   toneFor,
   wordsFor,
 } from './clock-words.ts';
@@ -46,6 +47,7 @@ export function ClockFace({ clock, tape }: Props) {
         {deadline && (
           <>
             , tape all on by <b>{formatClockTime(deadline.endsAt)}</b>
+            {deadline.stands && `, ${standsWords}: pour it out`}
           </>
         )}
         {!deadline && (

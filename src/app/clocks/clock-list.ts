@@ -31,6 +31,8 @@ export interface RunningClock extends ClockReading {
   cup?: string;
   step?: string;
   round?: number;
+  /** A tape deadline whose resin stands in its cup still, which brings it nearer. */
+  stands?: boolean;
 }
 
 export interface Bench {
@@ -77,7 +79,7 @@ function running(clock: ClockState, { to, of, cups }: Place, now: number): Runni
 function tapeOf(state: BuildState, place: Place, now: number): RunningClock[] {
   const deadline = tapeDeadline(state, now);
   if (!deadline) return [];
-  const { round, startedAt, at } = deadline;
+  const { round, startedAt, at, stands } = deadline;
   const clock: ClockState = {
     clock: tapeClock(round),
     subject: state.header.id,
@@ -89,7 +91,7 @@ function tapeOf(state: BuildState, place: Place, now: number): RunningClock[] {
     warns: tapeWarns,
     round,
   };
-  return running(clock, place, now).map((c) => ({ ...c, kind: 'tape' }));
+  return running(clock, place, now).map((c) => ({ ...c, kind: 'tape', stands }));
 }
 
 /** Fresh trouble first, then what is nearest; what ended long ago comes last. */

@@ -9,6 +9,7 @@ import {
   figureFor,
   overSentence,
   shortFigure,
+  standsWords,
   toneFor,
   wordsFor,
 } from './clock-words.ts';
@@ -32,6 +33,7 @@ function Foot({ clock, tape }: { clock: RunningClock; tape: RunningClock | undef
   return (
     <>
       {shown.kind === 'tape' ? 'Tape all on by' : 'Ends'} <b>{formatClockTime(shown.endsAt)}</b>
+      {shown.stands && <span class="clock-strip-stands">, {standsWords}</span>}
     </>
   );
 }
@@ -45,7 +47,10 @@ function First({ clock, tape }: { clock: RunningClock; tape: RunningClock | unde
         <span class="clock-strip-name">
           <b>{clock.phase === 'running' || stale ? clock.name : wordsFor(clock).word}</b>
           {!stale && (
-            <span class="clock-strip-about">{clock.phase === 'running' ? beganAt(clock) : clock.name}</span>
+            <span class="clock-strip-about">
+              {clock.phase === 'running' ? beganAt(clock) : clock.name}
+              {clock.of && <span class="clock-strip-whose">, {clock.of}</span>}
+            </span>
           )}
         </span>
         {!stale && (

@@ -87,6 +87,9 @@ const began: Record<ClockKind, string> = {
 /** 'into the resin 10:14 AM' */
 export const beganAt = ({ kind, startedAt }: RunningClock) => `${began[kind]} ${formatClockTime(startedAt)}`;
 
+/** Why a tape deadline moves: every minute in the cup heats the resin. */
+export const standsWords = 'earlier while it stands in the cup';
+
 /** Time left may exceed the whole only when the phone's clock went back after it was started. */
 export const clockWentBack = ({ left, lasts }: Pick<RunningClock, 'left' | 'lasts'>) => left > lasts + 60;
 

@@ -14,6 +14,8 @@ export interface TapeDeadline {
   startedAt: number;
   /** ms */
   at: number;
+  /** Its resin stands in the cup still: each minute there brings the deadline nearer. */
+  stands: boolean;
 }
 
 /** What a press answers it by. */
@@ -57,7 +59,7 @@ export function tapeDeadline(state: BuildState, now: number): TapeDeadline | und
       // A corrected time, or a phone clock set back, must not make it negative.
       const inCup = Math.max(0, ((emptyAt ?? now) - hardenerAt) / 1000);
       const at = hardenerAt + 1000 * filmDeadline({ inCup, usableLife, filmFactor });
-      return { round: state.rounds, cup, startedAt: hardenerAt, at };
+      return { round: state.rounds, cup, startedAt: hardenerAt, at, stands: emptyAt === undefined };
     });
   return deadlines.sort((a, b) => a.at - b.at)[0];
 }
