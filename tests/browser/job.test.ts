@@ -5,6 +5,7 @@ import {
   expectSaid,
   follow,
   heading,
+  holdDown,
   loosely,
   phoneWithOwnClock,
   press,
@@ -212,7 +213,7 @@ test('a tube goes from cloth on the scale to its cured weight by touch alone, wi
     await press(phone, 'Oven is off');
     await expect(page.getByText('oven went off')).toBeVisible();
     await later(40);
-    await press(phone, 'Out of the oven');
+    await holdDown(phone, /^Out of the oven, last read 66/);
     await expect(heading(phone)).toHaveText('Out of the oven');
     await press(phone, /^Go on with Upper mast no. 1$/);
     await tick(phone, ['Cup samples in beside the tube', 'Hold done by the coldest part sensor']);
@@ -233,7 +234,7 @@ test('a tube goes from cloth on the scale to its cured weight by touch alone, wi
     await measureAround(phone, '375 mm', '130.9');
     // (130.8/pi - 38.1)/2 = 1.767 mm of wall on mandrel and sleeve; 6*0.200/1790/0.001767 = 0.38.
     await expect(page.getByRole('row', { name: loosely('75 mm 1.77 mm 0.29 mm 38 %') })).toBeVisible();
-    await follow(phone, 'On with the route');
+    await press(phone, 'Enough measured');
     await tick(phone, ['Looked over, tapped for dry spots']);
     await judge(phone, 'Good');
     // The turning that was never ticked is asked for once more, at the end.

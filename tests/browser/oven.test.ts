@@ -5,6 +5,7 @@ import {
   button,
   follow,
   heading,
+  holdDown,
   loosely,
   type Phone,
   phoneWithOwnClock,
@@ -193,7 +194,7 @@ test('held, off, out: the load closes, and the tube’s route goes on', async ({
   await press(phone, 'Still on: take ‘off’ back');
   await expect(heading(phone)).toHaveText(loosely('Hold done at 66 °C'));
   await press(phone, 'Oven is off');
-  await press(phone, 'Out of the oven');
+  await holdDown(phone, /^Out of the oven, last read 66/);
   await expect(heading(phone)).toHaveText('Out of the oven');
   await page.reload();
   await expect(heading(phone)).toHaveText('Out of the oven');
