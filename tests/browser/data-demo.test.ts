@@ -50,10 +50,10 @@ test('the demo shop comes and goes without a byte of the own record changed', as
 
   await page.goto('./#/data');
   await page.getByRole('button', { name: 'Load the demo shop' }).tap();
-  await expect(page.getByText('Boom no. 2').first()).toBeVisible(loading);
+  await expect(page.getByRole('main').getByText('Boom no. 2').first()).toBeVisible(loading);
   await expect(page.getByText('Own tube')).toHaveCount(0);
   await page.reload();
-  await expect(page.getByText('Boom no. 2').first()).toBeVisible();
+  await expect(page.getByRole('main').getByText('Boom no. 2').first()).toBeVisible();
   expect((await ownRecord(page)).all).toBe(before.all);
 
   await page.getByRole('link', { name: 'Leave' }).tap();

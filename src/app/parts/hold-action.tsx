@@ -6,6 +6,20 @@ import './action.css';
 /** Long enough that no stray touch does it, ms */
 const holdFor = 1000;
 
+/** After the hold the same finger must not press what came in its place, ms after it lets go */
+const settles = 350;
+
+function swallowRelease(): void {
+  const stop = (event: Event) => {
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  };
+  const letGo = () => setTimeout(() => removeEventListener('click', stop, true), settles);
+  addEventListener('click', stop, true);
+  for (const end of ['pointerup', 'pointercancel', 'keyup'])
+    addEventListener(end, letGo, { capture: true, once: true });
+}
+
 interface Props {
   children: ComponentChildren;
   onHeld: () => unknown;
@@ -25,6 +39,7 @@ export function HoldAction({ children, onHeld, small }: Props) {
     held.value = true;
     timer.current = setTimeout(() => {
       held.value = false;
+      swallowRelease();
       onHeld();
     }, holdFor);
   };
