@@ -1,25 +1,23 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
-import { buildName } from '#app/clocks/clock-list.ts';
 import { Absent } from '#app/parts/absent.tsx';
-import { Action, Beside, Secondary } from '#app/parts/action.tsx';
+import { Secondary } from '#app/parts/action.tsx';
 import { Figures } from '#app/parts/figure.tsx';
-import { HoldAction } from '#app/parts/hold-action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
-import { go, type Params } from '#app/router.ts';
+import type { Params } from '#app/router.ts';
 import { buildState, loadJournals, ovenState } from '#app/state/journals.ts';
 import { now } from '#app/state/now.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import { CureChart } from './cure-chart.tsx';
 import { doneLines, type Inside } from './done-three.ts';
-import { outOfOven, ovenOff, undoOff, undoOut } from './oven-acts.ts';
+import { OvenActions } from './oven-actions.tsx';
+import { ovenOff } from './oven-acts.ts';
 import { type OvenNow, ovenNow } from './oven-now.ts';
 import { type OvenResults, ovenResults } from './oven-results.ts';
 import { CureRule, Details, OverLimits, Unread } from './oven-sections.tsx';
-import { ovenKicker, ovenTitle, rateFigure, stillHot } from './oven-words.ts';
+import { ovenKicker, ovenTitle, rateFigure } from './oven-words.ts';
 import { ReadingsList } from './readings-list.tsx';
-import { TemperatureChips } from './temperature-chips.tsx';
 import { DoneThree, GelRows } from './tube-sections.tsx';
 import './oven.css';
 
@@ -28,61 +26,6 @@ function insideOf(state: OvenState): Inside[] {
     const found = buildState(build);
     return found ? [{ state: found, round }] : [];
   });
-}
-
-interface ActionsProps {
-  state: OvenState;
-  results: OvenResults;
-  at: OvenNow;
-  inside: readonly Inside[];
-}
-
-/** Out while it is hot takes a hold: the resin is soft there, and so is a hand. */
-function OutOfOven({ state, results }: Pick<ActionsProps, 'state' | 'results'>) {
-  const hot = stillHot(state, results);
-  const out = () => outOfOven(state);
-  if (!hot) return <Action onPress={out}>Out of the oven</Action>;
-  return (
-    <HoldAction onHeld={out}>
-      Out of the oven, {hot} <small aria-hidden="true">press and hold</small>
-    </HoldAction>
-  );
-}
-
-function OvenActions({ state, results, at, inside }: ActionsProps) {
-  const isLogging = useSignal(false);
-  if (at.phase === 'out') {
-    const first = inside[0]?.state;
-    return (
-      <>
-        <Secondary onPress={() => undoOut(state)}>Not out yet: take that back</Secondary>
-        <Action onPress={() => go(first ? `/build/${first.header.id}` : '/')}>
-          {first ? `Go on with ${buildName(first)}` : 'To the bench'}
-        </Action>
-      </>
-    );
-  }
-  const toggle = () => {
-    isLogging.value = !isLogging.value;
-  };
-  if (!at.burning && !isLogging.value) {
-    return (
-      <>
-        <Beside>
-          <Secondary onPress={() => undoOff(state)}>Still on: take ‘off’ back</Secondary>
-          <Secondary onPress={toggle}>Log a temperature</Secondary>
-        </Beside>
-        <OutOfOven state={state} results={results} />
-      </>
-    );
-  }
-  return (
-    <>
-      {at.phase === 'held' && <Secondary onPress={() => ovenOff(state)}>Oven is off</Secondary>}
-      {!at.burning && <Secondary onPress={toggle}>No more readings</Secondary>}
-      <TemperatureChips load={state} />
-    </>
-  );
 }
 
 function offWords({ burning, phase }: OvenNow): string {
