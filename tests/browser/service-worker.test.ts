@@ -72,11 +72,11 @@ async function startWaitingVersion(page: Page): Promise<void> {
   await page.evaluate(async () => {
     const { waiting } = await navigator.serviceWorker.ready;
     if (!waiting) throw new Error('no newer version is waiting');
-    const started = new Promise<void>((resolve) => {
-      waiting.addEventListener('statechange', () => waiting.state === 'activated' && resolve());
-    });
-    waiting.postMessage({ type: 'SKIP_WAITING' });
-    await started;
+    // A worker that was put to sleep can miss a word: a builder would press again, and so does this.
+    for (let ask = 0; waiting.state !== 'activated'; ask++) {
+      if (ask % 20 === 0) waiting.postMessage({ type: 'SKIP_WAITING' });
+      await new Promise((tick) => setTimeout(tick, 50));
+    }
   });
 }
 
