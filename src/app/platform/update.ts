@@ -53,12 +53,21 @@ export async function applyUpdate(): Promise<'applied' | 'busy'> {
   return applied ? 'applied' : 'busy';
 }
 
+/** A worker put to sleep can miss a word: it is asked again until it has started. */
+const askAgainAfter = 1000;
+
 function activate(worker: ServiceWorker): Promise<void> {
   return new Promise((resolve) => {
-    worker.addEventListener('statechange', () => {
-      if (worker.state === 'activated' || worker.state === 'redundant') resolve();
-    });
-    worker.postMessage({ type: 'SKIP_WAITING' });
+    const ask = () => worker.postMessage({ type: 'SKIP_WAITING' });
+    const again = setInterval(ask, askAgainAfter);
+    const look = () => {
+      if (worker.state !== 'activated' && worker.state !== 'redundant') return;
+      clearInterval(again);
+      resolve();
+    };
+    worker.addEventListener('statechange', look);
+    ask();
+    look();
   });
 }
 
