@@ -142,6 +142,12 @@ test('the policy bites: script and style written into the page do not run', asyn
   expect(ran).toEqual([false, false]);
 });
 
+/**
+ * Lets a page fetch all its screens. One reloaded while it still does leaves requests with the old worker, and Chromium
+ * then lets the newer one start only minutes later.
+ */
+const settled = (page: Page) => page.waitForTimeout(4000);
+
 test('a newer version waits through reloads and new pages, until a page gives the word', async ({
   page,
   context,
@@ -150,11 +156,13 @@ test('a newer version waits through reloads and new pages, until a page gives th
   const first = await description(page);
   uploadNewerVersion();
   expect(await lookForUpdate(page)).toBe('installed');
+  await settled(page);
   await page.reload();
   expect(await description(page)).toBe(first);
   const second = await context.newPage();
   await openUnderWorker(second);
   expect(await description(second)).toBe(first);
+  await settled(second);
 
   await startWaitingVersion(page);
   expect(await description(second)).toBe(first);
