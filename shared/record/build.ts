@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { checklistStage } from './checklist.ts';
 import { clothBody } from './cloth.ts';
-import { id, kelvin, name, positive, stamp, zone } from './common.ts';
+import { id, kelvin, name, nonNegative, positive, stamp, zone } from './common.ts';
 import { cureSchedule } from './cure-schedule.ts';
 import type { Known } from './known.ts';
 import { resinGoal } from './plan.ts';
@@ -26,6 +26,9 @@ export const buildHeader = z.looseObject({
   /** Dry cloth that goes in, kg */
   clothMass: positive,
   typed: z.optional(z.string()),
+  /** Core sheet in the wall, and the resin its faces drink, kg */
+  coreMass: z.optional(nonNegative),
+  coreResin: z.optional(nonNegative),
   resin: resinSystemBody,
   release: z.optional(releaseSystemBody),
   tape: z.optional(tapeBody),

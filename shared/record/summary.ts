@@ -31,6 +31,8 @@ export const buildSummary = z.looseObject({
   /** kg, with film left inside still in it */
   curedMass: z.optional(nonNegative),
   filmLeft: z.optional(nonNegative),
+  /** Core in the wall, sheet and the resin its faces drink, kg */
+  core: z.optional(nonNegative),
   resinMixed: z.optional(nonNegative),
   cups: nonNegative,
   ovenLoads: z.array(id),

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { clothGroups } from '#app/cutting/cloth-groups.ts';
 import { type CutPiece, cutPieces } from '#app/cutting/cut-pieces.ts';
 import { cuttingProblem } from '#app/cutting/cutting-words.ts';
-import { cutOf, type LaidOut, layOut, type RollSettings } from '#app/cutting/lay-out.ts';
+import { cutOf, type LaidOut, layOut as layOutBy, type RollSettings } from '#app/cutting/lay-out.ts';
 import { placeCut } from '#app/cutting/marks-on-roll.ts';
 import { placeLabels } from '#app/cutting/place-labels.ts';
 import { textWidth } from '#app/wall/pictures/scale.ts';
 import { hasWall } from '#app/wall/wall-model.ts';
-import { outlineArea } from '#calc';
+import { nestPieces, outlineArea } from '#calc';
 import type { Plan } from '#shared/record/plan.ts';
 import { lowerMast, upperMast, yard } from '../browser/support/walled.ts';
 import { starterWallShelf } from './cut-shop.ts';
@@ -18,6 +18,8 @@ function piecesOf(plan: Plan): CutPiece[] {
   return cutPieces(plan, starterWallShelf);
 }
 
+const layOut = (pieces: readonly CutPiece[], settings: RollSettings) =>
+  layOutBy(pieces, settings, nestPieces);
 const roll: RollSettings = { rollWidth: 1.27, mask: 0.0125, selvage: 0.01, tubes: 1, spliced: new Set() };
 const placed = (out: LaidOut) =>
   out.nest.placements.flatMap((p) => {
@@ -36,8 +38,8 @@ describe('pieces laid out on a roll', () => {
     ]);
   });
 
-  it('lie between the selvages with their masking, every mark of them too', () => {
-    const out = layOut(piecesOf(upperMast), { ...roll, tubes: 3 });
+  it('lie between the selvages with their masking, every mark of them too', async () => {
+    const out = await layOut(piecesOf(upperMast), { ...roll, tubes: 3 });
     expect(out.nest.placements).toHaveLength(3);
     for (const { outline, marks } of placed(out)) {
       for (const { x, y } of outline) {
@@ -53,9 +55,9 @@ describe('pieces laid out on a roll', () => {
     }
   });
 
-  it('keep the distances between their marks, however they are turned', () => {
+  it('keep the distances between their marks, however they are turned', async () => {
     const [piece] = piecesOf(upperMast);
-    const out = layOut(piecesOf(upperMast), { ...roll, tubes: 2 });
+    const out = await layOut(piecesOf(upperMast), { ...roll, tubes: 2 });
     for (const { marks } of placed(out)) {
       const [start, end] = marks;
       if (!start || !end || !piece) throw new Error('no datum edge');
@@ -64,18 +66,18 @@ describe('pieces laid out on a roll', () => {
     }
   });
 
-  it('that are wider than the roll are not cut smaller but offered a splice', () => {
+  it('that are wider than the roll are not cut smaller but offered a splice', async () => {
     const [bias, outer] = piecesOf(yard);
-    const out = layOut(piecesOf(yard), roll);
+    const out = await layOut(piecesOf(yard), roll);
     expect(out.tooWide.map((w) => w.piece.id)).toEqual([bias?.id]);
     expect(out.nest.placements.map((p) => p.id)).toEqual([outer?.id]);
     expect(out.tooWide[0]?.unplaced.splice.at.length).toBeGreaterThan(0);
   });
 
-  it('lie on the roll as strips once a splice is taken, with no cloth lost but for the lap', () => {
+  it('lie on the roll as strips once a splice is taken, with no cloth lost but for the lap', async () => {
     const [bias] = piecesOf(yard);
     if (!bias) throw new Error('no piece');
-    const out = layOut(piecesOf(yard), { ...roll, spliced: new Set([bias.id]) });
+    const out = await layOut(piecesOf(yard), { ...roll, spliced: new Set([bias.id]) });
     const strips = out.cuts.filter((c) => c.of.id === bias.id);
     expect(strips.map((s) => s.label)).toEqual(['1a', '1b']);
     expect(out.nest.placements).toHaveLength(3);
@@ -96,24 +98,24 @@ describe('pieces laid out on a roll', () => {
 });
 
 describe('a roll that cannot be', () => {
-  const says = (settings: RollSettings) => {
+  const says = async (settings: RollSettings) => {
     try {
-      layOut(piecesOf(upperMast), settings);
+      await layOut(piecesOf(upperMast), settings);
     } catch (error) {
       if (error instanceof RangeError) return cuttingProblem(error, settings);
     }
     return undefined;
   };
 
-  it('narrower than its masking says so at its field', () => {
-    expect(says({ ...roll, rollWidth: 0.03 })).toMatchObject({
+  it('narrower than its masking says so at its field', async () => {
+    expect(await says({ ...roll, rollWidth: 0.03 })).toMatchObject({
       field: 'rollWidth',
       says: expect.stringContaining('wider roll'),
     });
   });
 
-  it('of more pieces than anybody cuts says so', () => {
-    expect(says({ ...roll, tubes: 600 })).toMatchObject({ field: 'tubes' });
+  it('of more pieces than anybody cuts says so', async () => {
+    expect(await says({ ...roll, tubes: 600 })).toMatchObject({ field: 'tubes' });
   });
 });
 

@@ -93,6 +93,7 @@ test('on a phone of 320 px no label of a layout lies on another', async ({ page 
     await page.getByLabel('Tubes at once').fill('3');
     await expect(page.locator('svg.nest').first()).toBeVisible();
     for (const picture of await page.locator('svg.nest').all()) {
+      await expect(picture).toHaveAttribute('aria-label', /^3 pieces on the roll/);
       const boxes = await picture.locator('text').evaluateAll((all) =>
         all.map((text) => {
           const { left, right, top, bottom } = text.getBoundingClientRect();

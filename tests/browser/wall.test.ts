@@ -81,7 +81,7 @@ test('a thumb moves a station by steps, the figure stands above it, and undo tak
   if (!box) throw new Error('no handle on the screen');
   const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
   const said = await dragThumb(page, from, { x: from.x + 24, y: from.y - 42 });
-  expect(said).toMatch(/^\d+ plies\s+\d+0\smm$/);
+  expect(said).toMatch(/^\d+ plies\s+\d+0\smm\s+\d+\smm wide$/);
   await expect(page.getByText('Station 5 of 6')).toBeVisible();
   const plies = await field(phone, 'Plies').inputValue();
   expect(said.startsWith(`${plies} plies`)).toBe(true);

@@ -1,53 +1,21 @@
-import { useRef } from 'preact/hooks';
 import { Secondary } from '#app/parts/action.tsx';
 import { QuantityField } from '#app/parts/field.tsx';
 import { BigFigure, Figures } from '#app/parts/figure.tsx';
 import { Warning } from '#app/parts/warning.tsx';
 import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
-import { keptBy } from '#app/wall/kept-by.ts';
 import type { Unplaced } from '#calc';
 import { formatNumber } from '#shared/units/format.ts';
 import { unitFor } from '#shared/units/quantity.ts';
 import type { ClothGroup } from './cloth-groups.ts';
 import type { CutPiece } from './cut-pieces.ts';
 import { type CuttingDraft, rollInput, setSpliced } from './cutting-draft.ts';
-import { type CuttingProblem, cuttingProblem } from './cutting-words.ts';
 import { bareDimension, dimension, unitWord } from './dimensions.ts';
-import { cutOf, type LaidOut, layOut, type RollSettings } from './lay-out.ts';
+import { cutOf } from './lay-out.ts';
 import { placeCut } from './marks-on-roll.ts';
 import { NestMarks } from './nest-marks.tsx';
 import { NestPicture } from './nest-picture.tsx';
-
-interface Laid {
-  out: LaidOut;
-  settings: RollSettings;
-}
-
-/** The last layout that could be made stays on the screen while a figure is wrong. */
-function useLaidOut(group: ClothGroup, draft: CuttingDraft): { laid?: Laid; problem?: CuttingProblem } {
-  const last = useRef<Laid>(undefined);
-  const [rollWidth, mask] = [rollInput(draft, group.doc, group.cloth).si.value, draft.mask.si.value];
-  const [selvage, tubes] = [draft.selvage.si.value, draft.tubes.si.value];
-  const spliced = draft.spliced.value;
-  const kept = () => (last.current ? { laid: last.current } : {});
-  if (rollWidth === undefined || mask === undefined || selvage === undefined || tubes === undefined)
-    return kept();
-  const wanted: RollSettings = { rollWidth, mask, selvage, tubes, spliced };
-  try {
-    const flats = group.pieces.map((p) => p.flat);
-    const inputs = [...Object.values(wanted), ...flats, ...group.pieces.map((p) => p.warpAngle)];
-    const owner = flats[0] ?? wanted;
-    last.current = {
-      settings: wanted,
-      out: keptBy(owner, 'layout', inputs, () => layOut(group.pieces, wanted)),
-    };
-    return kept();
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    return { ...kept(), problem: cuttingProblem(error, wanted) };
-  }
-}
+import { type Laid, useLaidOut } from './use-laid-out.ts';
 
 interface WideProps {
   piece: CutPiece;
@@ -95,7 +63,9 @@ function figuresOf(group: ClothGroup, { out, settings: { rollWidth } }: Laid) {
 
 /** One cloth: how much of it to take off the roll, and where each piece lies on it. */
 export function ClothSection({ group, draft }: { group: ClothGroup; draft: CuttingDraft }) {
-  const { laid, problem } = useLaidOut(group, draft);
+  const laying = useLaidOut(group, draft);
+  const laid = laying.laid.value;
+  const problem = laying.problem.value;
   const roll = rollInput(draft, group.doc, group.cloth);
   const nest = laid?.out.nest;
   const placed = laid
@@ -122,6 +92,7 @@ export function ClothSection({ group, draft }: { group: ClothGroup; draft: Cutti
         }
       />
       {problem && <Warning kind="amber" title={problem.says} announce />}
+      {laying.busy.value && <p class="quiet">Laying out…</p>}
       {laid?.out.tooWide.map(({ piece, unplaced }) => (
         <TooWide key={piece.id} piece={piece} unplaced={unplaced} draft={draft} />
       ))}

@@ -17,7 +17,7 @@ const drafts = new Map<string, CuttingDraft>();
 
 export function cuttingDraft(plan: string): CuttingDraft {
   const draft = drafts.get(plan) ?? {
-    tubes: quantityInput(1, { quantity: 'count', min: 1, max: 100 }),
+    tubes: quantityInput(1, { quantity: 'count', min: 1, max: 50 }),
     mask: quantityInput(usualMask, { quantity: 'length', min: 0, max: 0.2 }),
     selvage: quantityInput(usualSelvage, { quantity: 'length', min: 0, max: 0.2 }),
     rolls: new Map(),

@@ -2,7 +2,7 @@ import { dimension } from './dimensions.ts';
 
 export interface CuttingProblem {
   /** Field it is about. */
-  field: 'rollWidth' | 'tubes';
+  field: 'rollWidth' | 'tubes' | 'all';
   says: string;
 }
 
@@ -13,9 +13,12 @@ interface Asked {
 }
 
 /** One sentence for a layout that cannot be: what is wrong, and what would be right. */
-export function cuttingProblem({ message }: RangeError, { rollWidth, mask, selvage }: Asked): CuttingProblem {
+export function cuttingProblem({ message }: Error, { rollWidth, mask, selvage }: Asked): CuttingProblem {
   if (/count/.test(message)) {
     return { field: 'tubes', says: 'That is more than 500 pieces at once: lay out fewer tubes.' };
+  }
+  if (!/rollWidth/.test(message)) {
+    return { field: 'all', says: 'These pieces could not be laid out: check the figures and the plan.' };
   }
   const taken = 2 * (mask + selvage);
   return {

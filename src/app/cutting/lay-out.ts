@@ -1,5 +1,6 @@
-import { type Nest, type NestPiece, nestPieces, type Placement, splicePiece, type Unplaced } from '#calc';
+import { type Nest, type NestPiece, type Placement, splicePiece, type Unplaced } from '#calc';
 import type { CutPiece } from './cut-pieces.ts';
+import type { NestInput } from './nest-worker.ts';
 
 /** Used where the builder sets nothing else: half of 25 mm masking tape, and a common selvage (common practice, no source), m */
 export const usualMask = 0.0125;
@@ -58,11 +59,15 @@ function stripsOf(whole: Cut, { splice }: Unplaced): Cut[] {
  *
  * @throws RangeError naming `rollWidth`, `gap`, `selvage` or `pieces`
  */
-export function layOut(pieces: readonly CutPiece[], settings: RollSettings): LaidOut {
+export async function layOut(
+  pieces: readonly CutPiece[],
+  settings: RollSettings,
+  nest: (input: NestInput) => Nest | Promise<Nest>,
+): Promise<LaidOut> {
   const { rollWidth, mask: gap, selvage, tubes, spliced } = settings;
   const roll = { rollWidth, gap, selvage };
   const whole = pieces.map((p) => asCut(p, tubes));
-  const first = nestPieces({ pieces: whole.map((c) => c.nest), ...roll });
+  const first = await nest({ pieces: whole.map((c) => c.nest), ...roll });
   const wide = new Map(first.unplaced.map((u) => [u.id, u]));
   const tooWide = pieces.flatMap((piece) => {
     const unplaced = wide.get(piece.id);
@@ -73,7 +78,7 @@ export function layOut(pieces: readonly CutPiece[], settings: RollSettings): Lai
     return unplaced && spliced.has(cut.id) ? stripsOf(cut, unplaced) : cut;
   });
   if (!tooWide.some(({ piece }) => spliced.has(piece.id))) return { nest: first, cuts, tooWide };
-  return { nest: nestPieces({ pieces: cuts.map((c) => c.nest), ...roll }), cuts, tooWide };
+  return { nest: await nest({ pieces: cuts.map((c) => c.nest), ...roll }), cuts, tooWide };
 }
 
 /** What a placement places. */

@@ -2,9 +2,11 @@ import { computed, type ReadonlySignal, type Signal, signal } from '@preact/sign
 import { type Recipe, recipe } from '#app/mix/recipe.ts';
 import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
 import { type Doc, findDoc } from '#app/state/documents.ts';
+import { hasWall, type WalledPlan } from '#app/wall/wall-model.ts';
 import type { ClothAmount, Plan, ResinGoal } from '#shared/record/plan.ts';
 import { type GoalInput, goalInput } from './goal.ts';
 import { likely } from './last-made.ts';
+import { madeOf } from './wall-cloth.ts';
 
 /** What a plan and a build are made of while they are being written. It outlives its screen: nothing typed is lost. */
 export interface MakingDraft {
@@ -26,6 +28,8 @@ export interface MakingDraft {
   mandrelDiameter: QuantityInput;
   tubeLength: QuantityInput;
   plies: QuantityInput;
+  /** The plan as it is, when its wall is drawn. */
+  walled: WalledPlan | undefined;
 }
 
 /** Where a builder without builds of their own starts (common practice, no source). */
@@ -78,6 +82,7 @@ export function makingDraft(plan?: Plan, sizesOptional = true): MakingDraft {
     workingRate: quantityInput(goal.workingRate, { quantity: 'massRate', positive: true, optional: true }),
     mandrel: signal(plan?.mandrel ?? ''),
     ...sizeInputs(plan, sizesOptional),
+    walled: plan && hasWall(plan) ? plan : undefined,
   };
 }
 
@@ -123,14 +128,15 @@ const cannot: Record<string, string> = {
 /** What the draft comes to: resin kept, resin to mix, cups. */
 export function answerOf(draft: MakingDraft): ReadonlySignal<Answer> {
   return computed(() => {
-    const materials = materialsOf(draft);
+    const resin = materialsOf(draft)?.resin.body;
+    const made = madeOf(draft);
     const clothMass = clothMassOf(draft);
     const goal = resinGoalOf(draft);
-    if (!materials || clothMass === undefined || !goal) return { ok: false };
+    if (!resin || !made || clothMass === undefined || !goal) return { ok: false };
     try {
       return {
         ok: true,
-        recipe: recipe({ clothMass, cloth: materials.cloth.body, resin: materials.resin.body, goal }),
+        recipe: recipe({ clothMass, cloth: made.cloth, resin, goal, extraKept: made.coreResin }),
       };
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;

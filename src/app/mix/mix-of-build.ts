@@ -53,8 +53,8 @@ function whyNot(error: unknown): string {
 
 /** What is left to mix for a build; `wish` is how many cups the builder wants to make of it. */
 export function planOf(state: BuildState, wish?: number): Planned {
-  const { cloth, resin, goal } = state.header;
-  const input = { clothMass: partMasses(state).cloth, cloth, resin, goal };
+  const { cloth, resin, goal, coreResin } = state.header;
+  const input = { clothMass: partMasses(state).cloth, cloth, resin, goal, extraKept: coreResin };
   try {
     return { ok: true, plan: mixPlan({ ...input, cups: state.cups, round: state.rounds, wish }) };
   } catch (error) {

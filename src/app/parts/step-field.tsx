@@ -2,7 +2,6 @@ import { type Signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
-import { unitFor } from '#shared/units/quantity.ts';
 import { FieldFrame } from './field.tsx';
 import { explainQuantity, type QuantityOptions, readQuantity } from './quantity-input.ts';
 import './step-field.css';
@@ -29,22 +28,40 @@ export function nextStep(value: number, step: number, by: 1 | -1): number {
   return whole * step;
 }
 
-/** A figure that a thumb steps up and down, and a keyboard types in any unit. What cannot be is never set. */
-export function StepField({ label, value, step, onSet, hint, bounds, digits, wrong, ...options }: Props) {
+interface Typing {
+  text: string | undefined;
+  problem: string | undefined;
+  type: (typed: string) => void;
+  leave: () => void;
+  forget: () => void;
+}
+
+/** What is being typed, until it stands in the value or is left. */
+function useTyping({ value, onSet, bounds, ...options }: Omit<Props, 'label' | 'step'>): Typing {
   const text = useSignal<string | undefined>(undefined);
-  const shown = show(value, options.quantity, digits);
   const parsed = text.value === undefined ? undefined : readQuantity(text.value, options);
-  const outside = parsed && !parsed.ok && /^too(Big|Small)$|^negative$|^zero$/.test(parsed.reason);
+  const outside = parsed && !parsed.ok && /^(tooBig|tooSmall|negative|zero)$/.test(parsed.reason);
   const problem =
     text.value === undefined || parsed?.ok
       ? undefined
       : (outside && bounds) || explainQuantity(text.value, options);
+  const forget = () => {
+    text.value = undefined;
+  };
   useEffect(() => {
     // Undone, stepped or dragged meanwhile: what was typed is no longer what stands there.
-    if (parsed?.ok && Math.abs(parsed.si - value) > 1e-9 * Math.max(1, Math.abs(value)))
-      text.value = undefined;
+    if (parsed?.ok && Math.abs(parsed.si - value) > 1e-9 * Math.max(1, Math.abs(value))) forget();
   }, [value]);
-  const isWrong = problem !== undefined;
+  const type = (typed: string) => {
+    text.value = typed;
+    const read = readQuantity(typed, options);
+    if (read.ok) onSet(read.si);
+  };
+  return { text: text.value, problem, type, forget, leave: () => problem === undefined && forget() };
+}
+
+/** Keeps the screen told which of its fields cannot be read. */
+function useWrong(wrong: Props['wrong'], label: string, isWrong: boolean): void {
   useEffect(() => {
     if (!wrong || !isWrong) return undefined;
     wrong.value = new Set([...wrong.peek(), label]);
@@ -52,23 +69,32 @@ export function StepField({ label, value, step, onSet, hint, bounds, digits, wro
       wrong.value = new Set([...wrong.peek()].filter((l) => l !== label));
     };
   }, [isWrong, wrong, label]);
+}
+
+function StepButton({ label, sign, onPress }: { label: string; sign: string; onPress: () => void }) {
+  return (
+    <button type="button" aria-label={label} onClick={onPress}>
+      {sign}
+    </button>
+  );
+}
+
+/** A figure that a thumb steps up and down, and a keyboard types in any unit. What cannot be is never set. */
+export function StepField(props: Props) {
+  const { label, value, step, hint, digits, wrong, quantity, min, max, onSet } = props;
+  const typing = useTyping(props);
+  const isWrong = typing.problem !== undefined;
+  useWrong(wrong, label, isWrong);
   const press = (by: 1 | -1) => {
-    text.value = undefined;
+    typing.forget();
     const next = nextStep(value, step, by);
-    onSet(Math.min(options.max ?? next, Math.max(options.min ?? next, next)));
-  };
-  const type = (typed: string) => {
-    text.value = typed;
-    const read = readQuantity(typed, options);
-    if (read.ok) onSet(read.si);
+    onSet(Math.min(max ?? next, Math.max(min ?? next, next)));
   };
   return (
-    <FieldFrame label={label} hint={hint} problem={problem}>
+    <FieldFrame label={label} hint={hint} problem={typing.problem}>
       {({ id, describedBy }) => (
         <span class="step-field">
-          <button type="button" aria-label={`${label}: less`} onClick={() => press(-1)}>
-            −
-          </button>
+          <StepButton label={`${label}: less`} sign="−" onPress={() => press(-1)} />
           <input
             id={id}
             aria-describedby={describedBy}
@@ -79,16 +105,12 @@ export function StepField({ label, value, step, onSet, hint, bounds, digits, wro
             autocapitalize="off"
             spellcheck={false}
             enterkeyhint="done"
-            value={text.value ?? shown}
+            value={typing.text ?? show(value, quantity, digits)}
             onFocus={(event) => event.currentTarget.select()}
-            onInput={(event) => type(event.currentTarget.value)}
-            onBlur={() => {
-              if (!isWrong) text.value = undefined;
-            }}
+            onInput={(event) => typing.type(event.currentTarget.value)}
+            onBlur={typing.leave}
           />
-          <button type="button" aria-label={`${label}: more`} onClick={() => press(1)}>
-            +
-          </button>
+          <StepButton label={`${label}: more`} sign="+" onPress={() => press(1)} />
         </span>
       )}
     </FieldFrame>
@@ -98,7 +120,3 @@ export function StepField({ label, value, step, onSet, hint, bounds, digits, wro
 /** The step of a thumb in the units on show. */
 export const stepIn = (metric: number, inchPound: number): number =>
   settings.value.units === 'metric' ? metric : inchPound;
-
-/** 'mm' */
-export const unitOf = (quantity: QuantityOptions['quantity']): string =>
-  unitFor(quantity, settings.value.units);

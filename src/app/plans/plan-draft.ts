@@ -3,7 +3,7 @@ import { fieldsOf, type MakingDraft, makingDraft, resinGoalOf } from '#app/makin
 import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
 import { findDoc } from '#app/state/documents.ts';
 import { planWithWall } from '#app/wall/plan-with-wall.ts';
-import { hasWall, plyThickness, type WalledPlan } from '#app/wall/wall-model.ts';
+import { plyThickness, type WalledPlan } from '#app/wall/wall-model.ts';
 import { widthForWraps } from '#calc';
 import type { Plan } from '#shared/record/plan.ts';
 import { type CureDraft, cureDraft, cureFieldsOf, scheduleOf } from './cure-draft.ts';
@@ -15,8 +15,6 @@ export interface PlanDraft extends MakingDraft, CureDraft {
   plies: QuantityInput;
   serviceTemperature: QuantityInput;
   note: Signal<string>;
-  /** The plan as it was, when its wall is drawn: cloth, plies, mandrel and length follow from that. */
-  walled: WalledPlan | undefined;
   /** A new plan whose wall is drawn next. */
   fromWall: Signal<boolean>;
 }
@@ -37,7 +35,6 @@ export function planDraft(plan?: Plan): PlanDraft {
       max: 473.15,
     }),
     note: signal(plan?.note ?? ''),
-    walled: plan && hasWall(plan) ? plan : undefined,
     fromWall: signal(plan === undefined),
   };
 }

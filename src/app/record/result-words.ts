@@ -9,6 +9,7 @@ export function resultWords(build: BuildSummary): { weight?: string; ratio?: str
     cloth: build.clothMass,
     cured: build.curedMass,
     filmLeft: build.filmLeft,
+    core: build.core,
     fiberDensity: build.fiberDensity,
     resinDensity: build.resinDensity,
   });

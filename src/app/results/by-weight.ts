@@ -23,6 +23,8 @@ interface Facts {
   cloth: number;
   cured: number | undefined;
   filmLeft?: number | undefined;
+  /** Core sheet with the resin in its faces, kg */
+  core?: number | undefined;
   fiberDensity: number;
   resinDensity: number;
 }
@@ -32,14 +34,15 @@ export function laminateByWeight({
   cloth,
   cured,
   filmLeft = 0,
+  core = 0,
   fiberDensity,
   resinDensity,
 }: Facts): ByWeight {
   if (cured === undefined) return { ok: false, why: 'notWeighed' };
-  if (cured < cloth + filmLeft) return { ok: false, why: 'lighterThanCloth' };
-  const resinShare = resinMassFraction({ clothMass: cloth, partMass: cured, filmLeft });
+  if (cured < cloth + core + filmLeft) return { ok: false, why: 'lighterThanCloth' };
+  const resinShare = resinMassFraction({ clothMass: cloth, partMass: cured - core, filmLeft });
   const tube = cured - filmLeft;
-  const resin = tube - cloth;
+  const resin = tube - core - cloth;
   const fiberVolume = fiberVolumeFraction({ fiberMass: cloth, resinMass: resin, fiberDensity, resinDensity });
   return { ok: true, value: { cloth, resin, tube, filmLeft, resinShare, fiberVolume } };
 }
@@ -50,6 +53,7 @@ export function curedByWeight(state: BuildState): ByWeight {
     cloth: masses.cloth,
     cured: masses.cured,
     filmLeft: masses.filmLeft,
+    core: masses.core,
     fiberDensity: state.header.cloth.fiberDensity,
     resinDensity: state.header.resin.curedDensity,
   });

@@ -1,4 +1,5 @@
 import { clothMassOf, type MakingDraft, materialsOf, resinGoalOf } from '#app/making/draft.ts';
+import { madeOf } from '#app/making/wall-cloth.ts';
 import { findDoc } from '#app/state/documents.ts';
 import { zoneAt } from '#app/state/now.ts';
 import { theStore } from '#app/state/shop.ts';
@@ -15,10 +16,11 @@ export function freezeBuild(
   plan: RevisionOf<'plan'> | undefined,
 ): BuildHeader | undefined {
   const materials = materialsOf(draft);
+  const made = madeOf(draft);
   const clothMass = clothMassOf(draft);
   const goal = resinGoalOf(draft);
   const checklist = findDoc('checklist', draft.checklist.value);
-  if (!materials || clothMass === undefined || !goal || !checklist) return undefined;
+  if (!materials || !made || clothMass === undefined || !goal || !checklist) return undefined;
   const store = theStore();
   const startedAt = Date.now();
   const release = findDoc('release', draft.release.value);
@@ -34,7 +36,7 @@ export function freezeBuild(
     name: draft.name.value.trim(),
     number,
     ...(plan && { plan }),
-    cloth: materials.cloth.body,
+    ...made,
     clothMass,
     typed: amount.typed.value,
     resin: materials.resin.body,

@@ -10,6 +10,8 @@ export interface PartMasses {
   /** Wet cloth between its films, kg */
   wet?: number;
   wetFilms?: number;
+  /** Core sheet in the wall with the resin its faces drink; it says nothing of the cloth's resin, kg */
+  core?: number;
 }
 
 /** The weights that results are computed from. A tube trimmed before it was weighed counts with its offcuts. */
@@ -18,6 +20,7 @@ export function partMasses(state: BuildState): PartMasses {
   const trimmed = mass('trimmed');
   const cured = mass('cured') ?? (trimmed === undefined ? undefined : trimmed + (mass('offcut') ?? 0));
   const filmIn = mass('filmIn');
+  const { coreMass, coreResin = 0 } = state.header;
   const wet = mass('wetCloth');
   const wetFilms = mass('wetFilms');
   return {
@@ -26,5 +29,6 @@ export function partMasses(state: BuildState): PartMasses {
     ...(filmIn !== undefined && { filmLeft: Math.max(0, filmIn - (mass('filmOut') ?? 0)) }),
     ...(wet !== undefined && { wet }),
     ...(wetFilms !== undefined && { wetFilms }),
+    ...(coreMass !== undefined && { core: coreMass + coreResin }),
   };
 }

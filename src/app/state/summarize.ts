@@ -9,7 +9,7 @@ const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
 function buildSummary(state: BuildState): BuildSummary {
   const { header } = state;
-  const { cloth, cured, filmLeft } = partMasses(state);
+  const { cloth, cured, filmLeft, core } = partMasses(state);
   const mixed = state.cups.filter((c) => c.discardedAt === undefined).map((c) => c.resin + c.hardener);
   return {
     of: 'build',
@@ -31,6 +31,7 @@ function buildSummary(state: BuildState): BuildSummary {
     wantedFiberVolume: header.goal.fiberVolumeFraction,
     ...(cured !== undefined && { curedMass: cured }),
     ...(filmLeft !== undefined && { filmLeft }),
+    ...(core !== undefined && { core }),
     ...(mixed.length > 0 && { resinMixed: sum(mixed) }),
     cups: mixed.length,
     ovenLoads: state.ovenLoads.map((f) => f.entry.ovenLoad),

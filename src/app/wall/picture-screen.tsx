@@ -119,17 +119,17 @@ export function PictureScreen({ params }: { params: Params }) {
   const doc = params.doc ?? '';
   const draft = wallDraft(doc);
   const plan = draft?.plan.value;
-  const drawn = draft?.drawn.value;
   if (!draft || !plan) return <NoPlan />;
+  const drawn = draft.drawn.value;
   const name = params.name ?? '';
   return (
     <div class="picture-screen">
       <Screen
         kicker={plan.name}
-        title={drawn ? titleOf(name, drawn) : 'Nothing is drawn yet'}
+        title={titleOf(name, drawn)}
         back={{ to: `/plan/${doc}/wall`, label: 'Wall' }}
       >
-        {drawn && <Zoomed name={name} drawn={drawn} />}
+        <Zoomed name={name} drawn={drawn} />
       </Screen>
     </div>
   );

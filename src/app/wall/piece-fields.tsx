@@ -1,15 +1,15 @@
 import type { Signal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import { Beside, Secondary } from '#app/parts/action.tsx';
-import { Choice, SelectField, TextField } from '#app/parts/field.tsx';
+import { Secondary } from '#app/parts/action.tsx';
+import { SelectField, TextField } from '#app/parts/field.tsx';
 import { StepField, stepIn } from '#app/parts/step-field.tsx';
 import { docsOf } from '#app/state/documents.ts';
 import { show } from '#app/state/show.ts';
 import type { Piece } from '#shared/record/piece.ts';
+import { Direction } from './direction-field.tsx';
 import { turn, within } from './pictures/angles.ts';
 import type { PieceEdit } from './piece-edit.ts';
 import { useName } from './use-name.ts';
-import { driftOf, splitAngle } from './wall-cautions.ts';
 
 interface Props {
   edit: PieceEdit;
@@ -17,7 +17,6 @@ interface Props {
 }
 
 const inch = 0.0254;
-const bias = Math.PI / 4;
 
 function MaterialField({ edit }: { edit: PieceEdit }) {
   const { piece, drawn } = edit;
@@ -37,60 +36,9 @@ function MaterialField({ edit }: { edit: PieceEdit }) {
   );
 }
 
-function Direction({ edit, wrong }: Props) {
-  const { piece, drawn, index } = edit;
-  const chosen = piece.angle === 0 ? 'straight' : piece.angle === bias ? 'bias' : 'other';
-  const drift = driftOf(drawn.roll, index);
-  const set = (angle: number) => edit.set({ ...piece, angle }, `angle ${piece.id}`);
-  // Set apart from the direction wanted by half the drift, it is right at mid-piece.
-  const wanted = Math.abs(piece.angle) < bias / 2 ? 0 : bias;
-  const split = drift && splitAngle(wanted, drift);
-  return (
-    <>
-      <Choice
-        label="Warp to the tube's axis"
-        value={chosen}
-        options={[
-          { value: 'straight', label: 'Straight' },
-          { value: 'bias', label: 'Bias 45°' },
-          { value: 'other', label: 'Other' },
-        ]}
-        onChange={(to) => set(to === 'straight' ? 0 : to === 'bias' ? bias : Math.PI / 6)}
-      />
-      {chosen === 'other' && (
-        <StepField
-          label="Warp angle"
-          quantity="angle"
-          value={piece.angle}
-          step={Math.PI / 36}
-          min={-Math.PI / 2}
-          max={Math.PI / 2}
-          wrong={wrong}
-          onSet={set}
-        />
-      )}
-      {drift && split !== undefined && (
-        <>
-          <p>
-            The mandrel tapers: the fiber turns by {show(drift.total, 'angle')} from starting edge to seam.
-            {Math.abs(piece.angle - split) < 1e-9
-              ? ` Split: half of it is off each way, right at mid-piece.`
-              : ''}
-          </p>
-          {Math.abs(piece.angle - split) >= 1e-9 && (
-            <Secondary onPress={() => set(split)}>
-              Split it about mid-piece: lay the warp at {show(split, 'angle')}
-            </Secondary>
-          )}
-        </>
-      )}
-    </>
-  );
-}
-
 function Sheets({ edit, wrong }: Props) {
-  const { piece, index, drawn } = edit;
-  const spec = drawn.roll.pieces[index]?.spec;
+  const { piece, inRoll, drawn } = edit;
+  const spec = drawn.roll.pieces[inRoll]?.spec;
   if (!spec) return null;
   const own = piece.thickness !== undefined && piece.kind === 'cloth';
   const release = () => {
@@ -146,7 +94,7 @@ function Laid({ edit, wrong }: Props) {
         step={stepIn(0.005, inch / 4)}
         min={0}
         max={0.5}
-        hint="more cloth than the plies need; one wrap alone wants 12 to 25 mm"
+        hint={`more cloth than the plies need; one wrap alone wants ${show(0.012, 'length')} to ${show(0.025, 'length')}`}
         wrong={wrong}
         onSet={(overlap) => set({ overlap }, 'overlap')}
       />
@@ -176,34 +124,6 @@ export function PieceFields({ edit, wrong }: Props) {
       {edit.piece.kind === 'cloth' && <Direction edit={edit} wrong={wrong} />}
       <Laid edit={edit} wrong={wrong} />
       <Sheets edit={edit} wrong={wrong} />
-    </>
-  );
-}
-
-interface PlaceProps {
-  edit: PieceEdit;
-  onShift: (by: -1 | 1) => void;
-  onCopy: () => void;
-  onRemove: () => void;
-}
-
-/** Its place in the wrap. */
-export function PlaceInWrap({ edit, onShift, onCopy, onRemove }: PlaceProps) {
-  const { index } = edit;
-  const count = edit.draft.state.value.wall.pieces.length;
-  return (
-    <>
-      <h2>Its place in the wrap</h2>
-      {count > 1 && (
-        <Beside>
-          {index > 0 && <Secondary onPress={() => onShift(-1)}>Wrap it earlier</Secondary>}
-          {index < count - 1 && <Secondary onPress={() => onShift(1)}>Wrap it later</Secondary>}
-        </Beside>
-      )}
-      <Beside>
-        <Secondary onPress={onCopy}>Copy it</Secondary>
-        <Secondary onPress={onRemove}>Take it out</Secondary>
-      </Beside>
     </>
   );
 }

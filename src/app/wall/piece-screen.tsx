@@ -1,16 +1,19 @@
-import { useSignal } from '@preact/signals';
+import { type Signal, useSignal, useSignalEffect } from '@preact/signals';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Action, Beside, Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { go, goInstead, type Params } from '#app/router.ts';
 import { theStore } from '#app/state/shop.ts';
 import { show } from '#app/state/show.ts';
+import type { FlatPiece, Roll } from '#calc';
 import { NoPlan } from './no-plan.tsx';
 import { OffsetTable } from './offset-table.tsx';
 import { PictureHead } from './picture-head.tsx';
 import { FlatShape } from './pictures/flat-shape.tsx';
 import { WallAlong } from './pictures/wall-along.tsx';
 import { type PieceEdit, pieceEdit } from './piece-edit.ts';
-import { PieceFields, PlaceInWrap } from './piece-fields.tsx';
+import { PieceFields } from './piece-fields.tsx';
+import { PlaceInWrap } from './place-in-wrap.tsx';
 import { Cautions, Problem } from './problems.tsx';
 import { moveStation, stationsOnTube } from './shape-edits.ts';
 import { ShapeTools } from './shape-tools.tsx';
@@ -23,21 +26,37 @@ import { copyPiece, removePiece, shiftPiece } from './wall-edits.ts';
 import { flatPiece, masses } from './wall-model.ts';
 import { pieceName } from './wall-words.ts';
 import { WeightFigures } from './weights.tsx';
+import { WhileStill } from './while-still.tsx';
 import './wall.css';
 
 function Flat({ edit }: { edit: PieceEdit }) {
-  const { drawn, piece, index, draft } = edit;
-  if (!drawn.roll.pieces[index]) return null;
-  const flat = flatPiece(drawn.roll, index);
+  const { drawn, piece, index, inRoll, draft } = edit;
+  const last = useRef<FlatPiece | undefined>(undefined);
+  const flat = flatUnderThumb(drawn.roll, inRoll) ?? last.current;
+  last.current = flat;
+  if (!flat) return null;
   return (
     <>
       <PictureHead to={`/plan/${draft.doc}/wall/picture/flat-${index + 1}`}>
         Flat · {show(flat.length, 'length', 0)} long
       </PictureHead>
       <FlatShape flat={flat} angle={piece.kind === 'cloth' ? piece.angle : undefined} />
-      <OffsetTable flat={flat} />
+      <WhileStill moving={draft.moving.value}>
+        <OffsetTable flat={flat} />
+      </WhileStill>
     </>
   );
+}
+
+/** The piece as it would be cut; undefined where it does not lie flat, which is told once the thumb lets go. */
+function flatUnderThumb(roll: Roll, index: number): FlatPiece | undefined {
+  if (!roll.pieces[index]) return undefined;
+  try {
+    return flatPiece(roll, index);
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
 }
 
 function Whole({ edit }: { edit: PieceEdit }) {
@@ -56,19 +75,30 @@ function Whole({ edit }: { edit: PieceEdit }) {
   );
 }
 
-function useStationAt(edit: PieceEdit | undefined) {
+function CautionsOf({ edit }: { edit: PieceEdit }) {
+  const { drawn, inRoll } = edit;
+  const all = wallCautions(drawn.plan, drawn.roll);
+  return <Cautions cautions={all.filter((c) => c.stops || c.pieces.includes(inRoll))} />;
+}
+
+function useStationAt({ piece }: PieceEdit) {
   const chosen = useSignal(0);
-  const last = edit ? stationsOnTube(edit.piece).length - 1 : 0;
-  // A station undone or deleted elsewhere is not chosen any more.
-  if (chosen.value > last) chosen.value = last;
+  const last = stationsOnTube(piece).length - 1;
+  useLayoutEffect(() => {
+    // A station that was undone is not chosen any more.
+    if (chosen.value > last) chosen.value = last;
+  });
   return chosen;
 }
 
-function PieceBody({ edit }: { edit: PieceEdit }) {
-  const { piece, index, drawn, draft } = edit;
+function PieceBody({ edit, wrong }: { edit: PieceEdit; wrong: Signal<ReadonlySet<string>> }) {
+  const { piece, inRoll, drawn, draft } = edit;
   const chosen = useStationAt(edit);
-  const wrong = useSignal<ReadonlySet<string>>(new Set());
-  const cautions = wallCautions(drawn.plan, drawn.roll).filter((c) => c.stops || c.pieces.includes(index));
+  const held = useSignal<number | undefined>(undefined);
+  useSignalEffect(() => {
+    draft.moving.value = held.value !== undefined;
+  });
+  const moving = draft.moving.value;
   const { doc } = draft;
   const copy = () => {
     const id = theStore().newId();
@@ -84,7 +114,8 @@ function PieceBody({ edit }: { edit: PieceEdit }) {
       <h2>{givenWords[piece.shape.by]} at the stations</h2>
       <StationPlot
         roll={drawn.roll}
-        index={index}
+        index={inRoll}
+        held={held}
         piece={piece}
         length={edit.length}
         chosen={chosen.value}
@@ -92,18 +123,22 @@ function PieceBody({ edit }: { edit: PieceEdit }) {
         onMove={(station, to, gesture) => edit.set(moveStation(piece, station, to), gesture)}
       />
       <Problem problem={draft.problem.value} />
-      <StationPanel edit={edit} chosen={chosen} wrong={wrong} />
+      <WhileStill moving={moving}>
+        <StationPanel edit={edit} chosen={chosen} wrong={wrong} />
+      </WhileStill>
       <Flat edit={edit} />
-      <Cautions cautions={cautions} />
-      <ShapeTools edit={edit} />
-      <PieceFields edit={edit} wrong={wrong} />
       <Whole edit={edit} />
-      <PlaceInWrap
-        edit={edit}
-        onShift={(by) => draft.change(shiftPiece(draft.state.value, piece.id, by))}
-        onCopy={copy}
-        onRemove={remove}
-      />
+      <WhileStill moving={moving}>
+        <CautionsOf edit={edit} />
+        <ShapeTools edit={edit} />
+        <PieceFields edit={edit} wrong={wrong} />
+        <PlaceInWrap
+          edit={edit}
+          onShift={(by) => draft.change(shiftPiece(draft.state.value, piece.id, by))}
+          onCopy={copy}
+          onRemove={remove}
+        />
+      </WhileStill>
     </>
   );
 }
@@ -113,6 +148,7 @@ export function PieceScreen({ params }: { params: Params }) {
   const doc = params.doc ?? '';
   const draft = wallDraft(doc);
   const plan = draft?.plan.value;
+  const wrong = useSignal<ReadonlySet<string>>(new Set());
   if (!draft || !plan) return <NoPlan />;
   const edit = pieceEdit(draft, params.piece ?? '');
   const back = { to: `/plan/${doc}/wall`, label: 'Wall' };
@@ -135,11 +171,16 @@ export function PieceScreen({ params }: { params: Params }) {
           <Beside>
             <Secondary onPress={draft.undo}>{draft.canUndo.value ? 'Undo' : 'Nothing to undo'}</Secondary>
           </Beside>
-          <Action onPress={() => go(back.to)}>Piece is drawn: back to the wall</Action>
+          <Action
+            onPress={() => go(back.to)}
+            not={wrong.value.size > 0 ? 'A figure above is still wrong' : undefined}
+          >
+            Piece is drawn: back to the wall
+          </Action>
         </>
       }
     >
-      <PieceBody edit={edit} />
+      <PieceBody edit={edit} wrong={wrong} />
     </Screen>
   );
 }

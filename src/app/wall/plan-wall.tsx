@@ -1,10 +1,10 @@
+import { Warning } from '#app/parts/warning.tsx';
 import { show } from '#app/state/show.ts';
 import type { FlatPiece, Roll } from '#calc';
 import { PictureHead } from './picture-head.tsx';
 import { FlatShape } from './pictures/flat-shape.tsx';
 import { heightUnit } from './pictures/layers.ts';
 import { WallAlong } from './pictures/wall-along.tsx';
-import { Problem } from './problems.tsx';
 import { flatPieces, masses, rollOf, type WalledPlan } from './wall-model.ts';
 import { wallProblem } from './wall-words.ts';
 import { WeightFigures } from './weights.tsx';
@@ -22,7 +22,13 @@ function rolled(plan: WalledPlan): { roll: Roll; flats: FlatPiece[] } | { error:
 /** The wall of a plan at a glance: along the tube, the first cloth flat, what it weighs and saves. */
 export function PlanWall({ plan, doc }: { plan: WalledPlan; doc: string }) {
   const found = rolled(plan);
-  if ('error' in found) return <Problem problem={wallProblem(found.error, plan.wall)} />;
+  if ('error' in found) {
+    return (
+      <Warning kind="stop" title="Its wall cannot be rolled">
+        {wallProblem(found.error, plan.wall).says}
+      </Warning>
+    );
+  }
   const { roll, flats } = found;
   const mass = masses(plan, roll);
   const to = (name: string) => `/plan/${doc}/wall/picture/${name}`;

@@ -101,14 +101,15 @@ export function convert(given: Given, to: GivenBy, under: Under): number {
 }
 
 /** The same piece, from now on given by another of the three. */
-export function giveBy(piece: Piece, by: GivenBy, underAt: (at: number) => Under): Piece {
+export function giveBy(piece: Piece, by: GivenBy, underAt: (at: number) => Under | undefined): Piece {
   const from = piece.shape.by;
   if (from === by) return piece;
   const shape = shapeOf(piece);
-  const stations = shape.stations.map(({ at, value }) => ({
-    at,
-    value: convert({ [from]: value }, by, underAt(piece.start + at)),
-  }));
+  const stations = shape.stations.map(({ at, value }) => {
+    const under = underAt(piece.start + at);
+    if (!under) throw new RangeError(`nothing is known of what lies under ${piece.name}`);
+    return { at, value: convert({ [from]: value }, by, under) };
+  });
   return { ...piece, shape: givenBy(by, { ...shape, stations }) };
 }
 

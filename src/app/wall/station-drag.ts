@@ -46,18 +46,22 @@ export function useStationDrag({ held, handles, chosen, onChoose, onMove }: Opti
   latest.current = { handles, chosen, onChoose, onMove };
   useEffect(() => () => cancelAnimationFrame(frame.current), []);
 
+  const box = useRef<DOMRect | undefined>(undefined);
   const spotOf = (picture: Element, at: { clientX: number; clientY: number }): Spot => {
-    const box = picture.getBoundingClientRect();
-    return { x: at.clientX - box.left, y: at.clientY - box.top };
+    // Asked for once a drag: every asking lays the whole page out.
+    box.current ??= picture.getBoundingClientRect();
+    return { x: at.clientX - box.current.left, y: at.clientY - box.current.top };
   };
   const touched = (event: TouchEvent) => {
     const [touch] = event.touches;
+    box.current = undefined;
     const at = touch && spotOf(event.currentTarget as Element, touch);
     // A thumb on a handle must not scroll the page away under itself.
     if (at && handleAt(latest.current.handles, at, latest.current.chosen) !== undefined)
       event.preventDefault();
   };
   const down = (event: PointerEvent) => {
+    box.current = undefined;
     const at = spotOf(event.currentTarget as Element, event);
     const index = handleAt(latest.current.handles, at, latest.current.chosen);
     const handle = index === undefined ? undefined : latest.current.handles[index];

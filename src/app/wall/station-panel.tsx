@@ -77,10 +77,10 @@ function AtField({ edit, chosen, wrong }: Props) {
 
 /** Plies, wall and width of the chosen station: give one, see the other two. */
 function ValueFields({ edit, chosen, wrong }: Props) {
-  const { piece, index, drawn } = edit;
+  const { piece, inRoll, drawn } = edit;
   const station = chosen.value;
-  const figures = stationFigures(drawn.roll, index, piece, station);
-  const under = figures && underPiece(drawn.roll, index, piece, figures.at);
+  const figures = stationFigures(drawn.roll, inRoll, piece, station);
+  const under = figures && underPiece(drawn.roll, inRoll, piece, figures.at);
   if (!figures || !under) return null;
   const set = (by: GivenBy, given: number) => {
     const value = by === piece.shape.by ? given : convert({ [by]: given }, piece.shape.by, under);

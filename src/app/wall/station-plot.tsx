@@ -1,22 +1,26 @@
-import { useSignal } from '@preact/signals';
-import { useMemo, useRef } from 'preact/hooks';
+import type { Signal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
 import { useWidth } from '#app/parts/use-width.ts';
 import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
 import type { Roll } from '#calc';
 import type { Piece } from '#shared/record/piece.ts';
 import { AlongAxis } from './pictures/along-axis.tsx';
+import { coarse } from './pictures/coarse.ts';
+import { PieceCurve } from './pictures/piece-curve.tsx';
 import { linear, type Scale, ticksUp } from './pictures/scale.ts';
-import { areaPath, linePath } from './pictures/thin-line.ts';
 import { type GivenBy, roomOf, stationsOnTube } from './shape-edits.ts';
 import { alongStep, snap, upStep } from './snapping.ts';
 import { type Spot, useStationDrag } from './station-drag.ts';
-import { quantityOf, sayValue } from './station-words.ts';
+import { stationFigures } from './station-figures.ts';
+import { quantityOf, sayPlies, sayValue } from './station-words.ts';
 import './station-plot.css';
 
 interface Props {
   roll: Roll;
   index: number;
+  /** The station under a thumb. */
+  held: Signal<number | undefined>;
   /** As it is being drawn; the curve is of the last that could be rolled. */
   piece: Piece;
   length: number;
@@ -28,34 +32,19 @@ interface Props {
 const pad = { left: 40, right: 18, top: 26, bottom: 26 };
 const height = 218;
 /** Where the number stands above the thumb, px */
-const above = 118;
+const above = 144;
 const bubble = 172;
 
-function valuesOf(roll: Roll, index: number, by: GivenBy): Float64Array {
-  const piece = roll.pieces[index];
-  if (!piece) return new Float64Array(roll.at.length);
-  if (by === 'width') return piece.width;
-  const thick = piece.spec.thickness;
-  return by === 'plies' ? piece.plies : piece.plies.map((n) => n * thick);
+/** What follows from what is dragged: the cloth, or the plies of a given cloth. */
+function besides(roll: Roll, index: number, piece: Piece, station: number): string {
+  const figures = stationFigures(roll, index, piece, station);
+  if (!figures) return '';
+  return piece.shape.by === 'width' ? sayPlies(figures.plies) : `${show(figures.width, 'length', 0)} wide`;
 }
 
 /** Room to drag upward: a third more than there is, and two notches at least. */
 function topOf(most: number, by: GivenBy): number {
   return Math.max(most * 1.3, most + 2 * upStep(by, settings.value.units));
-}
-
-function Curve({ roll, index, by, x, y }: { roll: Roll; index: number; by: GivenBy; x: Scale; y: Scale }) {
-  const paths = useMemo(() => {
-    const ys = valuesOf(roll, index, by).map(y);
-    const xs = roll.at.map(x);
-    return { line: linePath(xs, ys), area: areaPath(xs, ys, y(0)) };
-  }, [roll, index, by, x(1), y(1)]);
-  return (
-    <>
-      <path class="picture-ground" d={paths.area} />
-      <path class="picture-line" d={paths.line} />
-    </>
-  );
 }
 
 function Grid({ by, top, y, right }: { by: GivenBy; top: number; y: Scale; right: number }) {
@@ -94,12 +83,11 @@ function Handles({ spots, chosen }: { spots: readonly Spot[]; chosen: number }) 
 }
 
 /** One piece along the tube, with its stations to be moved by a thumb. */
-export function StationPlot({ roll, index, piece, length, chosen, onChoose, onMove }: Props) {
+export function StationPlot({ roll, index, held, piece, length, chosen, onChoose, onMove }: Props) {
   const { ref, width } = useWidth<HTMLDivElement>();
   const { by } = piece.shape;
   const stations = stationsOnTube(piece);
   const most = stations.reduce((m, s) => Math.max(m, s.value), 0);
-  const held = useSignal<number | undefined>(undefined);
   const frozen = useRef(topOf(most, by));
   // Under a thumb the scale stands still, or the line would run away from it.
   if (held.value === undefined) frozen.current = topOf(most, by);
@@ -135,7 +123,7 @@ export function StationPlot({ roll, index, piece, length, chosen, onChoose, onMo
         aria-label={`Stations of ${piece.name}`}
       >
         <Grid by={by} top={frozen.current} y={y} right={right} />
-        <Curve roll={roll} index={index} by={by} x={x} y={y} />
+        <PieceCurve roll={coarse(roll, width.value)} index={index} by={by} x={x} y={y} />
         <AlongAxis x={x} length={length} y={foot} width={width.value} />
         <Handles spots={handles} chosen={chosen} />
       </svg>
@@ -150,6 +138,7 @@ export function StationPlot({ roll, index, piece, length, chosen, onChoose, onMo
         >
           <strong>{sayValue(by, under.value)}</strong>
           <span>{show(under.at, 'length', 0)}</span>
+          <span>{besides(roll, index, piece, held.value ?? 0)}</span>
         </p>
       )}
     </div>

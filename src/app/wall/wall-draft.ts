@@ -1,11 +1,12 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { findDoc, saveDoc } from '#app/state/documents.ts';
 import { theStore } from '#app/state/shop.ts';
-import type { Roll } from '#calc';
+import { type Roll, rollPieces } from '#calc';
+import type { ShapeRecord } from '#shared/record/piece.ts';
 import type { Plan } from '#shared/record/plan.ts';
 import { planWithWall } from './plan-with-wall.ts';
 import { firstWall, type WallState } from './wall-edits.ts';
-import { flatPieces, hasWall, rollOf, type WalledPlan } from './wall-model.ts';
+import { flatPieces, hasWall, rollOf, theShelf, type WalledPlan } from './wall-model.ts';
 import { type WallProblem, wallProblem } from './wall-words.ts';
 
 /** The last wall that could be rolled. */
@@ -20,10 +21,12 @@ export interface WallDraft {
   state: ReadonlySignal<WallState>;
   /** The plan with the wall as it stands now, also when it cannot be rolled. */
   plan: ReadonlySignal<WalledPlan | undefined>;
-  drawn: ReadonlySignal<Drawn | undefined>;
+  drawn: ReadonlySignal<Drawn>;
   problem: ReadonlySignal<WallProblem | undefined>;
   changed: ReadonlySignal<boolean>;
   canUndo: ReadonlySignal<boolean>;
+  /** A thumb is dragging: what need not follow it waits until it lets go. */
+  moving: Signal<boolean>;
   /** Edits of one gesture have one name, and are undone together. */
   change: (next: WallState, gesture?: string) => void;
   undo: () => void;
@@ -32,6 +35,8 @@ export interface WallDraft {
 }
 
 const drafts = new Map<string, WallDraft>();
+/** Samples of a tube while a thumb drags: twice as many as a phone has points across. */
+const underThumb = 700;
 /** More steps back than anybody takes. */
 const mostUndo = 100;
 
@@ -44,17 +49,31 @@ function stateOf(plan: Plan): WallState {
   return firstWall(plan, theStore().newId(), 'Piece 1', mandrel?.length ?? 0);
 }
 
+/** What stands there until something can be rolled: a wall whose cloth is gone must still open to be mended. */
+function bareMandrel(plan: Plan): Drawn {
+  const { mandrelDiameter: value, tubeLength: length } = plan;
+  const mandrel: ShapeRecord = {
+    between: 'straight',
+    stations: [
+      { at: 0, value },
+      { at: length, value },
+    ],
+  };
+  const roll = rollPieces({ mandrel, pieces: [], length, step: length / 100, mayBeOpen: true });
+  return { plan: { ...plan, wall: { mandrel, pieces: [] } }, roll };
+}
+
 function drawnPlan({ mandrel: _, ...plan }: Plan, { wall, length, mandrelId }: WallState): WalledPlan {
   return { ...plan, wall, tubeLength: length, ...(mandrelId !== undefined && { mandrel: mandrelId }) };
 }
 
 type Rolled = { good: Drawn } | { problem: WallProblem };
 
-function roll(plan: WalledPlan | undefined): Rolled | undefined {
+function roll(plan: WalledPlan | undefined, moving: boolean): Rolled | undefined {
   if (!plan) return undefined;
   try {
-    const rolled = rollOf(plan);
-    flatPieces(rolled);
+    const rolled = moving ? rollOf(plan, theShelf, plan.tubeLength / underThumb) : rollOf(plan);
+    if (!moving) flatPieces(rolled);
     return { good: { plan, roll: rolled } };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
@@ -94,8 +113,9 @@ function makeDraft(doc: string, body: Plan): WallDraft {
     const now = findDoc('plan', doc)?.body;
     return now && drawnPlan(now, state.value);
   });
-  const rolled = computed(() => roll(plan.value));
-  let last: Drawn | undefined;
+  const moving = signal(false);
+  const rolled = computed(() => roll(plan.value, moving.value));
+  let last = bareMandrel(body);
   const drawn = computed(() => {
     // A figure that is wrong leaves the last good picture where it is.
     if (rolled.value && 'good' in rolled.value) last = rolled.value.good;
@@ -120,6 +140,7 @@ function makeDraft(doc: string, body: Plan): WallDraft {
     problem,
     changed: computed(() => saved.value !== state.value),
     canUndo: computed(() => past.value.states.length > 0),
+    moving,
     change,
     undo,
     save,

@@ -15,6 +15,10 @@ export interface WallState {
 /** One wrap alone would only butt: so much lap is asked for to start with (common practice, no source), m */
 export const firstOverlap = 0.015;
 
+/** A tube is this long at least and at most, m */
+export const shortest = 0.05;
+export const longest = 15;
+
 const same = 1e-9;
 
 const even = (length: number, value: number): ShapeRecord => ({

@@ -106,21 +106,22 @@ export function mandrelOf(plan: WalledPlan, shelf = theShelf): Shape {
  * The wall rolled, kept until the wall or one of its materials changes. A tube that is still open somewhere is
  * rolled too, so that a wall can be drawn piece by piece.
  *
+ * @param finest step of its samples, m; stations and jumps are among them whatever it is
  * @throws RangeError naming the field, as `rollPieces` does; a material that is gone is 'pieces[0].material'
  */
-export function rollOf(plan: WalledPlan, shelf = theShelf): Roll {
+export function rollOf(plan: WalledPlan, shelf = theShelf, finest = sampleStep): Roll {
   const { wall, tubeLength, goal } = plan;
   const materials = wall.pieces.map((p) =>
     p.kind === 'core' ? shelf.core(p.material) : clothOf(plan, p, shelf),
   );
   const release = shelf.release(plan.release);
-  const inputs = [tubeLength, goal.fiberVolumeFraction, release, ...materials];
+  const inputs = [finest, tubeLength, goal.fiberVolumeFraction, release, ...materials];
   return keptBy(wall, 'roll', inputs, () =>
     rollPieces({
       mandrel: mandrelOf(plan, shelf),
       pieces: pieceSpecs(plan, shelf),
       length: tubeLength,
-      step: Math.max(sampleStep, tubeLength / mostSamples),
+      step: Math.max(finest, tubeLength / mostSamples),
       mayBeOpen: true,
     }),
   );

@@ -7,17 +7,13 @@ import { show } from '#app/state/show.ts';
 import { AddPiece } from './add-piece.tsx';
 import { NoPlan } from './no-plan.tsx';
 import { PictureHead } from './picture-head.tsx';
-import { FlatShape } from './pictures/flat-shape.tsx';
 import { heightUnit } from './pictures/layers.ts';
-import { SideView } from './pictures/side-view.tsx';
-import { Unrolled } from './pictures/unrolled.tsx';
 import { WallAlong } from './pictures/wall-along.tsx';
 import { Cautions, Problem } from './problems.tsx';
-import { RoundSection } from './round-section.tsx';
 import { wallCautions } from './wall-cautions.ts';
-import { type Drawn, type WallDraft, wallDraft } from './wall-draft.ts';
+import { type WallDraft, wallDraft } from './wall-draft.ts';
 import { mandrelLine, pieceLine, pieceRange } from './wall-lines.ts';
-import { flatPieces } from './wall-model.ts';
+import { WallPictures } from './wall-pictures.tsx';
 import { pieceName } from './wall-words.ts';
 import { WeightTable } from './weights.tsx';
 import './wall.css';
@@ -50,68 +46,23 @@ function Pieces({ draft }: { draft: WallDraft }) {
   );
 }
 
-function Flats({ draft, drawn: { plan, roll } }: { draft: WallDraft; drawn: Drawn }) {
-  return (
-    <>
-      {flatPieces(roll).map((flat, i) => {
-        const piece = plan.wall.pieces[i];
-        if (!piece) return null;
-        const length = show(flat.length, 'length', 0);
-        return (
-          <div key={piece.id}>
-            <PictureHead to={`/plan/${draft.doc}/wall/picture/flat-${i + 1}`}>
-              {pieceName(piece, i)}, flat · {length}
-            </PictureHead>
-            <FlatShape flat={flat} angle={piece.kind === 'cloth' ? piece.angle : undefined} />
-          </div>
-        );
-      })}
-    </>
-  );
-}
-
-function Pictures({ draft, drawn }: { draft: WallDraft; drawn: Drawn }) {
-  const { roll } = drawn;
-  const to = (name: string) => `/plan/${draft.doc}/wall/picture/${name}`;
-  const { pressedAt } = draft.state.value.wall;
-  return (
-    <>
-      <Flats draft={draft} drawn={drawn} />
-      <PictureHead to={to('unrolled')}>Unrolled, plies round the tube</PictureHead>
-      <Unrolled roll={roll} pressedAt={pressedAt} />
-      <p class="picture-words">Thick lines: seams. Dotted: starting edges. Right is the far end.</p>
-      <RoundSection draft={draft} drawn={drawn} />
-      <PictureHead to={to('side')}>Finished, from its 90° side</PictureHead>
-      <SideView roll={roll} />
-    </>
-  );
-}
-
 function WallBody({ draft }: { draft: WallDraft }) {
   const drawn = draft.drawn.value;
   const along = `/plan/${draft.doc}/wall/picture/along`;
   return (
     <>
-      {drawn && (
-        <>
-          <PictureHead to={along}>Wall along the tube{`, ${heightUnit(drawn.roll)}`}</PictureHead>
-          <WallAlong roll={drawn.roll} />
-        </>
-      )}
+      <PictureHead to={along}>Wall along the tube, {heightUnit(drawn.roll)}</PictureHead>
+      <WallAlong roll={drawn.roll} />
       <Problem problem={draft.problem.value} />
       <Pieces draft={draft} />
-      {drawn && (
-        <>
-          <Cautions cautions={wallCautions(drawn.plan, drawn.roll)} />
-          <h2>What it weighs</h2>
-          <WeightTable {...drawn} />
-          <Pictures draft={draft} drawn={drawn} />
-          <Caution>
-            The wall is your choice: this app does not check strength here. What carries people needs tests,
-            local rules and licensed review.
-          </Caution>
-        </>
-      )}
+      <Cautions cautions={wallCautions(drawn.plan, drawn.roll)} />
+      <h2>What it weighs</h2>
+      <WeightTable {...drawn} />
+      <WallPictures draft={draft} drawn={drawn} />
+      <Caution>
+        The wall is your choice: this app does not check strength here. What carries people needs tests, local
+        rules and licensed review.
+      </Caution>
     </>
   );
 }
@@ -119,7 +70,7 @@ function WallBody({ draft }: { draft: WallDraft }) {
 function whyNot(draft: WallDraft): string | undefined {
   const drawn = draft.drawn.value;
   if (draft.state.value.wall.pieces.length === 0) return 'It has no piece yet';
-  if (draft.problem.value || !drawn) return 'It cannot be rolled yet';
+  if (draft.problem.value) return 'It cannot be rolled yet';
   if (wallCautions(drawn.plan, drawn.roll).some((c) => c.stops)) return 'The tube is open somewhere';
   return undefined;
 }

@@ -3,6 +3,7 @@ import { useWidth } from '#app/parts/use-width.ts';
 import { type Roll, type RolledPiece, seamAngle } from '#calc';
 import { AlongAxis } from './along-axis.tsx';
 import { isOver, turn } from './angles.ts';
+import { coarse } from './coarse.ts';
 import { stretchOf } from './flat-shape.tsx';
 import { linear, type Scale } from './scale.ts';
 import { areaPath, linePath } from './thin-line.ts';
@@ -99,9 +100,10 @@ function draw(roll: Roll, width: number, tallest: number) {
 }
 
 /** The finished tube from its 90° side, end 0 at the left, with the seams that will be seen on it. */
-export function SideView({ roll, tallest = 90, at, wide }: Props) {
+export function SideView({ roll: whole, tallest = 90, at, wide }: Props) {
   const { ref, width: room } = useWidth<HTMLDivElement>();
   const width = wide ?? room.value;
+  const roll = coarse(whole, width);
   const drawn = useMemo(() => draw(roll, width, tallest), [roll, width, tallest]);
   const { x, foot, mirror, seams } = drawn;
   return (

@@ -1,10 +1,11 @@
 import { useId, useMemo } from 'preact/hooks';
 import { useWidth } from '#app/parts/use-width.ts';
-import { pliesAround, type Roll, seamAngle } from '#calc';
+import type { Roll } from '#calc';
 import { AlongAxis } from './along-axis.tsx';
 import { turn, within } from './angles.ts';
-import { linear, type Scale } from './scale.ts';
-import { bandPath, linePath } from './thin-line.ts';
+import { coarse } from './coarse.ts';
+import { linear } from './scale.ts';
+import { type Count, counts, seamLines, startLines, tones } from './unrolled-paths.ts';
 import './pictures.css';
 
 interface Props {
@@ -20,67 +21,6 @@ const pad = { left: 40, right: 14, top: 12, bottom: 24 };
 const quarters = [0, 1, 2, 3, 4];
 /** The darkest that figures are still read on. */
 const darkest = 0.8;
-
-/** Each turn of each cloth as one even tone: where two lie on each other it is twice as dark. */
-function tones(roll: Roll, x: Scale, y: Scale): string[] {
-  const xs = roll.at.map(x);
-  return roll.pieces.flatMap(({ spec, wraps }) => {
-    if (spec.kind !== 'cloth') return [];
-    const most = Math.ceil(wraps.reduce((a, b) => Math.max(a, b), 0));
-    return Array.from({ length: most }, (_, k) => {
-      const share = wraps.map((n) => Math.min(1, Math.max(0, n - k)) * turn);
-      const start = within(spec.clock);
-      return [start, start - turn]
-        .map((from) =>
-          bandPath(
-            xs,
-            new Float64Array(xs.length).fill(y(from)),
-            share.map((s) => y(from + s)),
-          ),
-        )
-        .join('');
-    });
-  });
-}
-
-/** The free edge as often as it comes round. */
-function seamLines(roll: Roll, x: Scale, y: Scale): string {
-  return roll.pieces
-    .map((_, piece) => {
-      const { at, angle } = seamAngle({ roll, piece });
-      const xs = at.map(x);
-      const turns = new Set(Array.from(angle, (a) => Math.floor(a / turn)));
-      return [...turns]
-        .map((n) =>
-          linePath(
-            xs,
-            angle.map((a) => y(a - n * turn)),
-          ),
-        )
-        .join('');
-    })
-    .join('');
-}
-
-function startLines({ pieces }: Roll, x: Scale, y: Scale): string {
-  return pieces.map((p) => `M${x(p.from)} ${y(within(p.spec.clock))}H${x(p.to)}`).join('');
-}
-
-interface Count {
-  x: number;
-  y: number;
-  plies: number;
-}
-
-function counts(roll: Roll, x: Scale, y: Scale, columns: number): Count[] {
-  return Array.from({ length: columns }, (_, c) => {
-    const at = ((c + 0.5) / columns) * roll.length;
-    const { steps } = pliesAround({ roll, at });
-    return steps
-      .filter((s) => y(s.to) - y(s.from) >= 20)
-      .map((s) => ({ x: x(at), y: (y(s.from) + y(s.to)) / 2, plies: s.plies }));
-  }).flat();
-}
 
 function Counts({ counts }: { counts: readonly Count[] }) {
   return (
@@ -99,10 +39,11 @@ function Counts({ counts }: { counts: readonly Count[] }) {
 }
 
 /** The tube cut open along its top and laid flat: plies by tone and number, free edges, datum edges. */
-export function Unrolled({ roll, height = 190, pressedAt, at, wide }: Props) {
+export function Unrolled({ roll: whole, height = 190, pressedAt, at, wide }: Props) {
   const { ref, width: room } = useWidth<HTMLDivElement>();
   const clip = useId().replace(/[^\w-]/g, '');
   const width = wide ?? room.value;
+  const roll = coarse(whole, width);
   const right = pressedAt === undefined ? pad.right : 46;
   const x = linear(0, roll.length, pad.left, width - right);
   const foot = height - pad.bottom;

@@ -3,6 +3,7 @@ import { useMemo } from 'preact/hooks';
 import { useWidth } from '#app/parts/use-width.ts';
 import type { Roll } from '#calc';
 import { AlongAxis } from './along-axis.tsx';
+import { coarse } from './coarse.ts';
 import { type Layers, layersOf } from './layers.ts';
 import { linear, type Scale, ticksUp } from './scale.ts';
 import { areaPath, linePath } from './thin-line.ts';
@@ -25,7 +26,7 @@ const numbered = 14;
 function drawn({ at, heights, most }: Layers, x: Scale, y: Scale) {
   const xs = at.map(x);
   const tops = heights.map((h) => h.map(y));
-  const whole = tops.at(-1) ?? new Float64Array();
+  const whole = tops.at(-1) ?? xs.map(() => y(0));
   return {
     ground: areaPath(xs, whole, y(0)),
     outline: linePath(xs, whole),
@@ -63,9 +64,10 @@ function numberPlace(
 }
 
 /** The wall as it grows piece on piece, along the tube. */
-export function WallAlong({ roll, height = 150, at, wide, children }: Props) {
+export function WallAlong({ roll: whole, height = 150, at, wide, children }: Props) {
   const { ref, width: room } = useWidth<HTMLDivElement>();
   const width = wide ?? room.value;
+  const roll = coarse(whole, width);
   const layers = layersOf(roll);
   const x = linear(0, roll.length, pad.left, width - pad.right);
   const foot = height - pad.bottom;
