@@ -1,0 +1,50 @@
+import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { Secondary } from './action.tsx';
+import { Lines } from './figure.tsx';
+import { Sheet } from './sheet.tsx';
+import './explain.css';
+
+interface Props {
+  /** The number that is explained: 'Cure time used'. */
+  of: string;
+  /** In the field's own symbols: 'pi n (D + n t)'. */
+  formula: string;
+  /** What stands in the formula here: its name, its value in the builder's units. */
+  values: readonly (readonly [name: string, value: string])[];
+  /** Where the formula or its constants come from; 'common practice, no source' where there is none. */
+  source: string;
+  /** How far to trust it, in a sentence. */
+  sure: string;
+  children?: ComponentChildren;
+}
+
+/** How a number was reckoned, with the values of the build at hand in it. */
+export function Explain({ of, formula, values, source, sure, children }: Props) {
+  const open = useSignal(false);
+  const close = () => {
+    open.value = false;
+  };
+  return (
+    <>
+      <button
+        type="button"
+        class="explain-open"
+        onClick={() => {
+          open.value = true;
+        }}
+      >
+        How is this reckoned?<span class="visually-hidden"> {of}</span>
+      </button>
+      {open.value && (
+        <Sheet title={of} onClose={close} actions={<Secondary onPress={close}>Close</Secondary>}>
+          <p class="explain-formula">{formula}</p>
+          <Lines rows={values} />
+          {children}
+          <p>{sure}</p>
+          <p class="explain-source">From: {source}</p>
+        </Sheet>
+      )}
+    </>
+  );
+}
