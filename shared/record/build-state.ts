@@ -1,7 +1,7 @@
 import type { BuildHeader } from './build.ts';
 import { type ClockState, clockFrom } from './clock-state.ts';
 import { type CupState, foldCups } from './cup-state.ts';
-import type { AnyEntry, Entry, EntryKind, EntryOf, WeightOf } from './entry.ts';
+import type { AnyEntry, Entry, EntryKind, EntryOf, RatingOf, WeightOf } from './entry.ts';
 import { type Fact, holding, settle } from './journal.ts';
 import { foldRoute, type StageState, type StepState } from './route-state.ts';
 
@@ -28,6 +28,10 @@ export interface BuildState {
   edgeMarks: Fact<EntryOf<'edgeMark'>>[];
   measurements: Fact<EntryOf<'measurement'>>[];
   checks: Fact<EntryOf<'check'>>[];
+  /** Latest of each: 0 worst, 3 best. */
+  ratings: Map<RatingOf, Fact<EntryOf<'rating'>>>;
+  /** Which lots it took from, in the order it turned to them. */
+  lots: Fact<EntryOf<'lotDrawn'>>[];
   notes: Fact<EntryOf<'note'>>[];
   photos: Fact<EntryOf<'photo'>>[];
   ovenLoads: Fact<EntryOf<'joinedOvenLoad'>>[];
@@ -120,6 +124,8 @@ export function foldBuild(header: BuildHeader, entries: readonly AnyEntry[]): Bu
     ],
     measurements: of(facts, 'measurement'),
     checks: of(facts, 'check'),
+    ratings: new Map(of(facts, 'rating').map((f) => [f.entry.what, f])),
+    lots: of(facts, 'lotDrawn'),
     notes: of(facts, 'note'),
     photos: of(facts, 'photo'),
     ovenLoads: of(facts, 'joinedOvenLoad'),

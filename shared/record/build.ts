@@ -26,6 +26,8 @@ export const buildHeader = z.looseObject({
   /** Dry cloth that goes in, kg */
   clothMass: positive,
   typed: z.optional(z.string()),
+  /** As planned, m2; known where the plan says it or its wall is drawn */
+  clothArea: z.optional(positive),
   /** Core sheet in the wall, and the resin its faces drink, kg */
   coreMass: z.optional(nonNegative),
   coreResin: z.optional(nonNegative),

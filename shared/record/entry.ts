@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { id, kelvin, nonNegative, positive, share, stamp, text, typed, zone } from './common.ts';
 import type { Known } from './known.ts';
+import { lotKinds } from './lot.ts';
 
 export const entryVersion = 1;
 
@@ -46,6 +47,9 @@ export const weightsOf = [
 ] as const;
 export type WeightOf = (typeof weightsOf)[number];
 export const checkOutcomes = ['gelled', 'notYet', 'tacky', 'dry', 'soft', 'hard'] as const;
+/** What is judged by eye and hand at demold, each in four steps from worst to best. */
+export const ratingsOf = ['surface', 'release', 'drySpots', 'straightness'] as const;
+export type RatingOf = (typeof ratingsOf)[number];
 export const ovenStages = ['lit', 'off', 'out'] as const;
 
 const round = z.number().check(z.gte(1), z.lte(99));
@@ -171,6 +175,24 @@ export const entry = z.discriminatedUnion('kind', [
     kind: z.literal('disposition'),
     outcome: z.enum(['good', 'rework', 'scrap']),
     text: z.optional(text),
+  }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('rating'),
+    what: z.enum(ratingsOf),
+    /** 0 worst, 3 best */
+    value: z.number().check(z.gte(0), z.lte(3)),
+  }),
+  z.looseObject({
+    ...base,
+    kind: z.literal('lotDrawn'),
+    of: z.enum(lotKinds),
+    /** From here on this build takes from this lot. */
+    lot: id,
+    /** Its label then, so that a record can be read without the shelf. */
+    label: z.string(),
+    /** m2 or m, where no weighing or pouring tells it */
+    amount: z.optional(nonNegative),
   }),
   z.looseObject({ ...base, kind: z.literal('note'), text }),
   z.looseObject({ ...base, kind: z.literal('photo'), hash: id, caption: z.optional(text) }),

@@ -4,10 +4,12 @@ import { clothBody } from './cloth.ts';
 import { id, stamp } from './common.ts';
 import { coreBody } from './core.ts';
 import type { Known } from './known.ts';
+import { lotBody } from './lot.ts';
 import { mandrelBody } from './mandrel.ts';
 import { planBody } from './plan.ts';
 import { releaseSystemBody } from './release-system.ts';
 import { resinSystemBody } from './resin-system.ts';
+import { structureBody } from './structure.ts';
 import { tapeBody } from './tape.ts';
 
 export const revisionVersion = 1;
@@ -35,6 +37,8 @@ export const revision = z.discriminatedUnion('type', [
   z.looseObject({ ...base, type: z.literal('mandrel'), body: mandrelBody }),
   z.looseObject({ ...base, type: z.literal('core'), body: coreBody }),
   z.looseObject({ ...base, type: z.literal('checklist'), body: checklistBody }),
+  z.looseObject({ ...base, type: z.literal('lot'), body: lotBody }),
+  z.looseObject({ ...base, type: z.literal('structure'), body: structureBody }),
 ]);
 export type Revision = Known<z.infer<typeof revision>>;
 export type DocType = Revision['type'];

@@ -1,9 +1,11 @@
 import * as z from 'zod/mini';
-import { id, nonNegative, positive, stamp } from './common.ts';
+import { id, kelvin, nonNegative, positive, stamp } from './common.ts';
+import { ratingsOf } from './entry.ts';
 import type { Known } from './known.ts';
+import { lotKinds } from './lot.ts';
 
 /** Raise when a fold or this shape changes: older summaries are thrown away and made anew. */
-export const foldVersion = 1;
+export const foldVersion = 2;
 
 /** Facts of one build, folded from its entries; results are computed from them when shown. */
 export const buildSummary = z.looseObject({
@@ -36,6 +38,33 @@ export const buildSummary = z.looseObject({
   resinMixed: z.optional(nonNegative),
   cups: nonNegative,
   ovenLoads: z.array(id),
+  cloth: z.string(),
+  /** kg/m2, as the shelf said */
+  arealWeight: positive,
+  /** What the plan says was cut, m2 */
+  clothArea: z.optional(positive),
+  /** Resin and hardener by name: two hardeners are two systems. */
+  resin: z.string(),
+  release: z.optional(z.string()),
+  tape: z.optional(z.string()),
+  plies: z.optional(positive),
+  /** Mean of the stations measured, m */
+  wall: z.optional(positive),
+  /** Of every cup that was used: kg as poured, and hardener to resin as the sheet asks. */
+  poured: z.array(z.looseObject({ resin: positive, hardener: positive, wanted: positive })),
+  /** Weighed after the work, kg */
+  leftover: z.optional(nonNegative),
+  wipings: z.optional(nonNegative),
+  /** Of the first round, s; absent where ticks came later than the work */
+  wetOutTime: z.optional(positive),
+  wrapTime: z.optional(positive),
+  /** As it was entered last before the work, K */
+  shopTemperature: z.optional(kelvin),
+  ratings: z.array(z.looseObject({ what: z.enum(ratingsOf), value: nonNegative })),
+  notes: z.array(z.string()),
+  photos: z.array(id),
+  /** What it took from lots: m2, kg or m. */
+  draws: z.array(z.looseObject({ of: z.enum(lotKinds), lot: id, amount: nonNegative, at: stamp })),
 });
 export type BuildSummary = Known<z.infer<typeof buildSummary>>;
 
@@ -54,6 +83,21 @@ export const ovenSummary = z.looseObject({
   builds: z.array(id),
   readings: nonNegative,
   highestRead: z.optional(positive),
+  /** What the schedule holds at, K */
+  wantedHold: z.optional(kelvin),
+  highestAir: z.optional(kelvin),
+  /** By the sensor on each tube. */
+  tubes: z.array(
+    z.looseObject({
+      build: id,
+      round: positive,
+      highest: z.optional(kelvin),
+      /** Between readings, K/s */
+      steepest: z.optional(nonNegative),
+      /** Mean over the time in the hold band, K */
+      held: z.optional(kelvin),
+    }),
+  ),
 });
 export type OvenSummary = Known<z.infer<typeof ovenSummary>>;
 

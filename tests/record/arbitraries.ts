@@ -8,8 +8,10 @@ import {
   guards,
   ovenStages,
   overrideReasons,
+  ratingsOf,
   weightsOf,
 } from '#shared/record/entry.ts';
+import { lotKinds } from '#shared/record/lot.ts';
 import type { OvenLoadHeader } from '#shared/record/oven-load.ts';
 import { starterChecklists } from '#shared/reference/starter-checklists.ts';
 import { starterCloths } from '#shared/reference/starter-cloths.ts';
@@ -135,6 +137,17 @@ const bodies: { [K in EntryKind]: fc.Arbitrary<{ kind: K }> } = {
     value: mass,
   }),
   disposition: fc.record({ kind: kind('disposition'), outcome: fc.constantFrom('good', 'rework', 'scrap') }),
+  rating: fc.record({
+    kind: kind('rating'),
+    what: fc.constantFrom(...ratingsOf),
+    value: fc.integer({ min: 0, max: 3 }),
+  }),
+  lotDrawn: fc.record({
+    kind: kind('lotDrawn'),
+    of: fc.constantFrom(...lotKinds),
+    lot: fc.constantFrom('lot-a', 'lot-b'),
+    label: fc.constant('Lot 7'),
+  }),
   note: fc.record({ kind: kind('note'), text: fc.string({ maxLength: 40 }) }),
   photo: fc.record({ kind: kind('photo'), hash: fc.constantFrom('aa', 'bb') }),
   joinedOvenLoad: fc.record({
@@ -150,7 +163,7 @@ const bodies: { [K in EntryKind]: fc.Arbitrary<{ kind: K }> } = {
 
 /** Kinds and versions that only a later app knows, with fields that would break a fold that read them. */
 const fromLater = fc.oneof(
-  fc.record({ kind: fc.constant('lotDrawn'), lot: fc.string(), cup }),
+  fc.record({ kind: fc.constant('humSaid'), lot: fc.string(), cup }),
   fc.record({ kind: fc.constant('pour'), v: fc.constant(entryVersion + 1), cup, part: fc.constant('both') }),
   fc.record({ kind: fc.constant('tick'), v: fc.constant(entryVersion + 1), steps: fc.constant([]) }),
 );

@@ -91,7 +91,7 @@ describe('entries of a later version of the app', () => {
     fc.assert(
       fc.property(entries({ fromLater: false }), (all) => {
         const later = [
-          { ...entryOf({ kind: 'note', text: '' }), kind: 'lotDrawn', cup: 'cup-a', happenedAt: begun },
+          { ...entryOf({ kind: 'note', text: '' }), kind: 'humSaid', cup: 'cup-a', happenedAt: begun },
           { ...entryOf({ kind: 'closed' }), v: 2, happenedAt: begun },
         ] as AnyEntry[];
         const { facts, ...withLater } = build([...all, ...later]);

@@ -34,7 +34,7 @@ describe('the gate', () => {
   });
 
   it('keeps kinds and document types that it does not know', () => {
-    const entry = { ...pour, kind: 'lotDrawn', lot: '7' };
+    const entry = { ...pour, kind: 'humSaid', lot: '7' };
     expect(readRecord(entry)).toEqual({ ok: true, value: entry });
     const jig = { ...starterRevisions()[0], type: 'jig', body: { wood: true } };
     expect(readRecord(jig)).toEqual({ ok: true, value: jig });
@@ -85,7 +85,7 @@ describe('a damaged record', () => {
   });
 
   it('of a later kind is refused too when its stamps are damaged', () => {
-    expect(why({ ...pour, kind: 'lotDrawn', happenedAt: 'noon' })).toMatch(/^happenedAt: /);
+    expect(why({ ...pour, kind: 'humSaid', happenedAt: 'noon' })).toMatch(/^happenedAt: /);
   });
 
   it.each([

@@ -30,8 +30,16 @@ export const summarize: Summarize = (header, entries) =>
           wantedFiberVolume: 0.35,
           cups: 0,
           ovenLoads: [],
+          cloth: 'Carbon plain, 193 g',
+          arealWeight: 0.193,
+          resin: 'Laminating epoxy, SLOW',
+          poured: [],
+          ratings: [],
+          notes: [],
+          photos: [],
+          draws: [],
         }
-      : { builds: [], readings: entries.length }),
+      : { builds: [], readings: entries.length, tubes: [] }),
   }) as Summary;
 
 const opened = new Set<Store>();

@@ -1,3 +1,4 @@
+import { findDoc } from '#app/state/documents.ts';
 import { wallCloth } from '#app/wall/wall-mix.ts';
 import type { Cloth } from '#shared/record/cloth.ts';
 import { type MakingDraft, materialsOf } from './draft.ts';
@@ -20,4 +21,13 @@ export function madeOf(draft: MakingDraft): MadeOf | undefined {
   if (!asPlanned || fiberVolumeFraction === undefined) return { cloth: materials.cloth.body };
   const plan = { ...walled, goal: { ...walled.goal, fiberVolumeFraction } };
   return wallCloth(plan) ?? { cloth: materials.cloth.body };
+}
+
+/** Area of the cloth in a drawn wall of one cloth, m2; of several no one area tells anything. */
+export function wallArea({ walled }: MakingDraft): number | undefined {
+  if (walled?.clothAmount.by !== 'mass') return undefined;
+  const cloths = walled.wall.pieces.filter((p) => p.kind === 'cloth').map((p) => p.material ?? walled.cloth);
+  const weight = findDoc('cloth', walled.cloth)?.body.arealWeight;
+  const one = weight !== undefined && new Set(cloths).size === 1;
+  return one ? walled.clothAmount.mass / weight : undefined;
 }

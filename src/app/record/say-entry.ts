@@ -1,5 +1,6 @@
 import { offWords } from '#app/cutting/edge-words.ts';
 import { wallOfBuild } from '#app/cutting/plan-of-build.ts';
+import { ratingNames, ratingWords } from '#app/results/rating-words.ts';
 import { show } from '#app/state/show.ts';
 import { weighingOf } from '#app/weigh/weights.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
@@ -32,6 +33,8 @@ export const outcomeWords = {
   rework: 'to be reworked',
   scrap: 'scrap',
 } as const;
+
+const lotNames = { cloth: 'cloth', resin: 'resin', hardener: 'hardener', tape: 'tape' } as const;
 
 const ovenWords = { lit: 'Oven lit', off: 'Oven off', out: 'Out of the oven' } as const;
 
@@ -138,6 +141,10 @@ function describeKnown(subject: Subject, e: Entry): Described {
       };
     case 'disposition':
       return { what: e.text ? `Judged: ${e.text}` : 'Judged', value: outcomeWords[e.outcome] };
+    case 'rating':
+      return { what: ratingNames[e.what], value: ratingWords[e.what][e.value] ?? String(e.value) };
+    case 'lotDrawn':
+      return { what: `From ${e.label}`, value: lotNames[e.of] };
     case 'note':
       return { what: e.text };
     case 'photo':

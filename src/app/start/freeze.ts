@@ -1,5 +1,5 @@
 import { clothMassOf, type MakingDraft, materialsOf, resinGoalOf } from '#app/making/draft.ts';
-import { madeOf } from '#app/making/wall-cloth.ts';
+import { madeOf, wallArea } from '#app/making/wall-cloth.ts';
 import { findDoc } from '#app/state/documents.ts';
 import { zoneAt } from '#app/state/now.ts';
 import { theStore } from '#app/state/shop.ts';
@@ -29,6 +29,7 @@ export function freezeBuild(
   const tubeLength = draft.tubeLength.si.value;
   const plies = draft.plies.si.value;
   const amount = draft.amountBy.value === 'mass' ? draft.clothMass : draft.clothArea;
+  const area = draft.amountBy.value === 'area' ? draft.clothArea.si.value : wallArea(draft);
   return {
     record: 'build',
     v: buildVersion,
@@ -39,6 +40,7 @@ export function freezeBuild(
     ...made,
     clothMass,
     typed: amount.typed.value,
+    ...(area !== undefined && { clothArea: area }),
     resin: materials.resin.body,
     ...(release && { release: release.body }),
     ...(tape && { tape: tape.body }),

@@ -12,6 +12,8 @@ export const docTypes = [
   'mandrel',
   'core',
   'checklist',
+  'lot',
+  'structure',
 ] as const satisfies readonly DocType[];
 
 /** Every head of every document; two of one document are a conflict that the builder settles. */

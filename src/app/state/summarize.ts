@@ -1,9 +1,14 @@
+import { hardenerPerResin } from '#app/mix/recipe.ts';
+import { wallsMeasured } from '#app/results/by-thickness.ts';
 import { type BuildState, foldBuild } from '#shared/record/build-state.ts';
 import type { AnyEntry } from '#shared/record/entry.ts';
 import { foldOvenLoad, type OvenState } from '#shared/record/oven-state.ts';
 import type { Header } from '#shared/record/read.ts';
 import { type BuildSummary, foldVersion, type OvenSummary, type Summary } from '#shared/record/summary.ts';
+import { drawsOf } from './draws.ts';
 import { partMasses } from './masses.ts';
+import { highestAir, tubesOf, wantedHold } from './oven-facts.ts';
+import { wetOutTime, wrapTime } from './stage-times.ts';
 
 const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
@@ -35,6 +40,46 @@ function buildSummary(state: BuildState): BuildSummary {
     ...(mixed.length > 0 && { resinMixed: sum(mixed) }),
     cups: mixed.length,
     ovenLoads: state.ovenLoads.map((f) => f.entry.ovenLoad),
+    ...made(state),
+    ...worked(state),
+  };
+}
+
+/** What it was made of, and how thick that came out. */
+function made(state: BuildState) {
+  const { cloth, clothArea, resin, release, tape, plies } = state.header;
+  const walls = wallsMeasured(state).map((w) => w.wall);
+  return {
+    cloth: cloth.name,
+    arealWeight: cloth.arealWeight,
+    ...(clothArea !== undefined && { clothArea }),
+    resin: `${resin.name}, ${resin.hardener}`,
+    ...(release && { release: release.name }),
+    ...(tape && { tape: tape.name }),
+    ...(plies !== undefined && { plies }),
+    ...(walls.length > 0 && { wall: sum(walls) / walls.length }),
+    draws: drawsOf(state),
+  };
+}
+
+/** How the work went, and how it was judged. */
+function worked(state: BuildState) {
+  const wanted = hardenerPerResin(state.header.resin);
+  const used = state.cups.filter((c) => c.discardedAt === undefined && c.resin > 0 && c.hardener > 0);
+  const leftover = state.weights.get('leftover')?.entry.mass;
+  const wipings = state.weights.get('wipings')?.entry.mass;
+  const shopTemperature = state.surroundings?.entry.resin ?? state.surroundings?.entry.air;
+  const [wetOut, wrap] = [wetOutTime(state), wrapTime(state)];
+  return {
+    poured: used.map(({ resin, hardener }) => ({ resin, hardener, wanted })),
+    ...(leftover !== undefined && { leftover }),
+    ...(wipings !== undefined && { wipings }),
+    ...(wetOut !== undefined && { wetOutTime: wetOut }),
+    ...(wrap !== undefined && { wrapTime: wrap }),
+    ...(shopTemperature !== undefined && { shopTemperature }),
+    ratings: [...state.ratings.values()].map(({ entry }) => ({ what: entry.what, value: entry.value })),
+    notes: state.notes.map((n) => n.entry.text),
+    photos: state.photos.map((p) => p.entry.hash),
   };
 }
 
@@ -56,6 +101,7 @@ function wordsOf({ header, notes, disposition }: BuildState): string {
 function ovenSummary(state: OvenState): OvenSummary {
   const readings = state.readings.flatMap((r) => r.at);
   const highest = readings.reduce((most, r) => Math.max(most, r.temperature), 0);
+  const [hold, air] = [wantedHold(state.header.schedule), highestAir(state)];
   return {
     of: 'ovenLoad',
     ...(state.closedAt === undefined ? { open: 1 as const } : { closedAt: state.closedAt }),
@@ -69,6 +115,9 @@ function ovenSummary(state: OvenState): OvenSummary {
     builds: [...new Set(state.builds.map((b) => b.build))],
     readings: readings.length,
     ...(highest > 0 && { highestRead: highest }),
+    ...(hold !== undefined && { wantedHold: hold }),
+    ...(air !== undefined && { highestAir: air }),
+    tubes: tubesOf(state),
   };
 }
 
