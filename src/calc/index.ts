@@ -1,6 +1,7 @@
 export { activationEnergy, type TimePoint, timeAtTemperature } from './arrhenius.ts';
 export { cupsFor, resinToMix } from './cups.ts';
 export { cureTimeUsed } from './cure-time.ts';
+export { demoldClearance, hoopExpansion, looseTemperature } from './demold.ts';
 export { compositeDensity, voidFraction } from './density.ts';
 export { dewPoint } from './dew-point.ts';
 export { envelope } from './envelope.ts';
@@ -8,6 +9,9 @@ export { equivalentTime } from './equivalent-time.ts';
 export { peak, steepest } from './extremes.ts';
 export { fiberMassFraction, fiberVolumeFraction, fiberVolumeFractionFromMass } from './fractions.ts';
 export { holdTime, timeAbove } from './hold-time.ts';
+export { type Lamina, laminaStiffness, type ReducedStiffness } from './lamina.ts';
+export { laminateStiffness, type Matrix3, type Ply } from './laminate.ts';
+export { type HeatedPly, laminateExpansion } from './laminate-expansion.ts';
 export { curedPlyThickness, fiberVolumeFromThickness } from './ply-thickness.ts';
 export { filmDeadline, potLifeUsed } from './pot-life.ts';
 export { correctionForOvershoot, hardenerForResin, ratioError, resinForHardener } from './pour.ts';
@@ -23,6 +27,8 @@ export {
   massRatioFromVolumeRatio,
   stoichiometricPhr,
 } from './stoichiometry.ts';
+export { helixLength, helixReach, hoopPressure, tapeAdvance, tapeLayers } from './tape.ts';
+export { type PullPoint, tapePull } from './tape-pull.ts';
 export { tubeSection } from './tube-section.ts';
 export { developPiece } from './wall/develop-piece.ts';
 export { edgesStack } from './wall/edges-stack.ts';
@@ -67,3 +73,4 @@ export type {
   Unplaced,
 } from './wall/types.ts';
 export { diameterFromCircumference, wallFromOutside } from './wall.ts';
+export { type OutsideAt, windTape } from './wind-tape.ts';

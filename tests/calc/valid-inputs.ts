@@ -58,6 +58,15 @@ const outline = [
   { x: 0.1, y: 0.5 },
 ];
 
+const lamina = { e1: 105e9, e2: 7.5e9, g12: 3e9, nu12: 0.3, angle: 0.5, thickness: 0.0003 };
+const heated = { ...lamina, alpha1: 4e-7, alpha2: 4.5e-5 };
+const fit = {
+  mandrelExpansion: 23.6e-6,
+  laminateHoopExpansion: 4.1e-6,
+  setTemperature: 333.15,
+  cureShrinkage: 3e-4,
+};
+
 /** A good input for every function, with every optional field given. `roll: 'rolled'` stands for a roll. */
 export const validInputs: Record<keyof typeof calc, unknown> = {
   activationEnergy: points,
@@ -77,6 +86,7 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   },
   curedPlyThickness: { arealWeight: 0.193, fiberDensity: 1800, fiberVolumeFraction: 0.35 },
   cureTimeUsed: { readings, curePoints: points, activationEnergy: 55000 },
+  demoldClearance: { diameter: 0.0381, temperature: 293.15, ...fit },
   developPiece: { roll: 'rolled', piece: 0, chordError: 0.001 },
   dewPoint: { temperature: 293.15, relativeHumidity: 0.5 },
   diameterFromCircumference: { circumference: 0.1275 },
@@ -90,8 +100,16 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   fiberVolumeFromThickness: { plies: 4, arealWeight: 0.193, fiberDensity: 1800, wall: 0.00122 },
   filmDeadline: { inCup: 360, usableLife: 1800, filmFactor: 2 },
   hardenerForResin: { resinPoured: 0.0782, hardenerPerResin: 0.3 },
+  helixLength: { diameter: 0.04, length: 1.9, advance: 0.0127 },
+  helixReach: { diameter: 0.04, tapeLength: 50, advance: 0.0127 },
   holdTime: { readings, low: 320, high: 340 },
+  hoopExpansion: { e1: 105e9, e2: 7.5e9, nu12: 0.3, alpha1: 4e-7, alpha2: 4.5e-5 },
+  hoopPressure: { tensionPerWidth: 400, radius: 0.02, layers: 2 },
   interpolateProfile: { stages, start: 293.15, time: 600 },
+  laminaStiffness: { e1: 105e9, e2: 7.5e9, g12: 3e9, nu12: 0.3 },
+  laminateExpansion: [heated, { ...heated, angle: -0.5 }],
+  laminateStiffness: [lamina, { ...lamina, angle: -0.5 }],
+  looseTemperature: { ...fit, clearance: 1e-4 },
   mirrorShape: { shape },
   massRatioFromVolumeRatio: { resinParts: 3, hardenerParts: 1, resinDensity: 1150, hardenerDensity: 970 },
   nestPieces: {
@@ -134,6 +152,15 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   stationValues: { startDiameter: 0.038, thickness: 0.0003, overlap: 0.015, plies: 4 },
   steepest: { readings },
   stoichiometricPhr: { amineHydrogenEquivalentWeight: 20.6, epoxideEquivalentWeight: 190 },
+  tapeAdvance: { width: 0.0254, overlapFraction: 0.5 },
+  tapeLayers: { overlapFraction: 0.5, passes: 2 },
+  tapePull: {
+    points: [
+      { temperature: 338.15, force: 0 },
+      { temperature: 373.15, force: 400 },
+    ],
+    temperature: 353.15,
+  },
   timeAbove: { readings, limit: 320 },
   timeAtTemperature: { time: 1500, at: 298.15, temperature: 305.15, activationEnergy: 55000 },
   trueSizeTiles: {
@@ -146,6 +173,16 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   tubeSection: { innerDiameter: 0.038, wall: 0.00125 },
   voidFraction: { measuredDensity: 1380, fiberMassFraction: 0.45, ...densities },
   wallFromOutside: { outsideDiameter: 0.0406, innerDiameter: 0.0381 },
+  windTape: {
+    outside: [
+      { at: 0, diameter: 0.04 },
+      { at: 2, diameter: 0.02 },
+    ],
+    width: 0.0254,
+    thickness: 0.00005,
+    overlapFraction: 0.5,
+    passes: 2,
+  },
   wetResinFraction: { clothMass: 0.113, wetMass: 0.291, filmMass: 0.04 },
   widthForWraps: { wraps: 4, startDiameter: 0.038, plyThickness: 0.0003 },
   wrapsForWidth: { width: 0.5, startDiameter: 0.038, plyThickness: 0.0003 },
