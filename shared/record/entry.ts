@@ -1,7 +1,9 @@
 import * as z from 'zod/mini';
-import { id, kelvin, nonNegative, positive, share, stamp, text, typed, zone } from './common.ts';
+import { id, kelvin, name, nonNegative, positive, share, stamp, text, typed, zone } from './common.ts';
 import type { Known } from './known.ts';
+import { loggerColumn, loggerDialect, loggerRepairs, loggerSeries } from './logger-file.ts';
 import { lotKinds } from './lot.ts';
+import { channel } from './oven-load.ts';
 
 export const entryVersion = 1;
 
@@ -128,6 +130,29 @@ export const entry = z.discriminatedUnion('kind', [
     round,
   }),
   z.looseObject({ ...base, kind: z.literal('reading'), channel: id, temperature: kelvin }),
+  /** One file of a logger: its readings are made from its bytes whenever they are shown, and never written. */
+  z.looseObject({
+    ...base,
+    kind: z.literal('loggerFile'),
+    /** SHA-256 of its bytes, under which they are kept. */
+    hash: id,
+    name,
+    bytes: positive,
+    dialect: loggerDialect,
+    columns: z.array(loggerColumn),
+    /** Channels that it brings to the oven load. */
+    channels: z.optional(z.array(channel)),
+    /** When its count began, or a time on the day its first time of day was, ms */
+    startsAt: z.optional(stamp),
+    /** s by which its clock is put on */
+    shift: z.optional(z.number()),
+    /** Minutes east of UTC that its clock shows. */
+    clockZone: zone,
+    repairs: loggerRepairs,
+    series: z.array(loggerSeries),
+    from: stamp,
+    until: stamp,
+  }),
   z.looseObject({ ...base, kind: z.literal('ovenStage'), stage: z.enum(ovenStages) }),
   z.looseObject({ ...base, kind: z.literal('roundStarted'), round }),
   z.looseObject({

@@ -98,6 +98,8 @@ export const ovenSummary = z.looseObject({
       held: z.optional(kelvin),
     }),
   ),
+  /** Files of a logger */
+  loggerFiles: z.optional(nonNegative),
 });
 export type OvenSummary = Known<z.infer<typeof ovenSummary>>;
 

@@ -1,3 +1,4 @@
+import { isLoggerFile } from '#shared/record/photo.ts';
 import { admit, recordStores } from './admit.ts';
 import { backupFormat, backupVersion, countLines } from './backup-format.ts';
 import { toBase64 } from './base64.ts';
@@ -8,6 +9,7 @@ import { crc32, hex32 } from './crc32.ts';
 const encoder = new TextEncoder();
 
 export interface BackupOptions {
+  /** Pictures too; files of loggers go along in any case. */
   photos: boolean;
   app: string;
   at: number;
@@ -36,15 +38,15 @@ export async function* backup(connection: Connection, options: BackupOptions): A
       yield piece(lines);
     }
   }
-  for (const hash of options.photos ? await photoHashes(connection) : []) {
+  for (const hash of await blobHashes(connection)) {
     const photo = await connection.transact(['photos'], 'readonly', (t) => t.objectStore('photos').get(hash));
-    if (!photo) continue;
+    if (!photo || !(options.photos || isLoggerFile(photo.record))) continue;
     counts.photos += 1;
     yield piece([{ ...photo.record, data: await toBase64(photo.blob) }]);
   }
   yield `${JSON.stringify({ end: backupFormat, counts, crc32: hex32(crc) })}\n`;
 }
 
-function photoHashes(connection: Connection): Promise<string[]> {
+function blobHashes(connection: Connection): Promise<string[]> {
   return connection.transact(['photos'], 'readonly', (t) => t.objectStore('photos').getAllKeys());
 }

@@ -1,4 +1,5 @@
 import type { AnyEntry } from '#shared/record/entry.ts';
+import { isLoggerFile } from '#shared/record/photo.ts';
 import { type Gated, type Header, readEntry, readHeader, readRevision } from '#shared/record/read.ts';
 import {
   type DocType,
@@ -24,8 +25,13 @@ export interface Counts {
   revisions: number;
   photos: number;
   photoBytes: number;
+  /** Files of loggers */
+  files: number;
+  fileBytes: number;
   unreadable: number;
 }
+
+const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
 /** Everything that is read goes through the gate here. */
 export class Reader {
@@ -92,24 +98,26 @@ export class Reader {
       'readonly',
       async (transaction) => {
         const byStart = transaction.objectStore('headers').index('byStart');
-        const [builds, ovenLoads, entries, revisions, photos] = await Promise.all([
+        const [builds, ovenLoads, entries, revisions, blobs] = await Promise.all([
           byStart.count(IDBKeyRange.bound(['build'], ['build', []])),
           byStart.count(IDBKeyRange.bound(['ovenLoad'], ['ovenLoad', []])),
           transaction.objectStore('entries').count(),
           transaction.objectStore('revisions').count(),
-          transaction.objectStore('photos').count(),
+          // The blobs stay on disk until somebody reads one.
+          transaction.objectStore('photos').getAll(),
         ]);
-        let photoBytes = 0;
-        // Keys only: the blobs stay on disk.
-        let cursor = await transaction.objectStore('photos').index('byBytes').openKeyCursor();
-        for (; cursor; cursor = await cursor.continue()) photoBytes += cursor.key;
+        const [files, photos] = [true, false].map((wanted) =>
+          blobs.flatMap(({ record }) => (isLoggerFile(record) === wanted ? [record.bytes] : [])),
+        ) as [number[], number[]];
         return {
           builds,
           ovenLoads,
           entries,
           revisions,
-          photos,
-          photoBytes,
+          photos: photos.length,
+          photoBytes: sum(photos),
+          files: files.length,
+          fileBytes: sum(files),
           unreadable: this.unreadable.size,
         };
       },

@@ -110,6 +110,35 @@ const bodies: { [K in EntryKind]: fc.Arbitrary<{ kind: K }> } = {
     channel: fc.constantFrom('air', 'part-1', 'lost'),
     temperature,
   }),
+  loggerFile: fc
+    .record({
+      hash: fc.constantFrom('cc', 'dd'),
+      shift: fc.integer({ min: -7200, max: 7200 }),
+      clockZone: fc.constantFrom(-240, 60),
+      readings: fc.integer({ min: 0, max: 100_000 }),
+      highest: temperature,
+      brings: fc.boolean(),
+    })
+    .map(({ readings, highest, brings, ...rest }) => ({
+      ...rest,
+      kind: 'loggerFile' as const,
+      name: 'oven.csv',
+      bytes: 4000,
+      dialect: {
+        encoding: 'utf-8',
+        delimiter: ';',
+        decimal: ',',
+        heads: ['Time', 'Air'],
+        firstRow: 1,
+        time: { columns: [0], form: 'stamp', order: 'dmy' },
+      },
+      columns: [{ column: 1, channel: brings ? 'brought' : 'air', unit: 'C' }],
+      ...(brings && { channels: [{ id: 'brought', sees: 'air', name: 'Air at the door' }] }),
+      repairs: { shifts: [], cuts: [], lowest: 213.15, highest: 973.15, repeats: 'first' },
+      series: [{ channel: brings ? 'brought' : 'air', readings, highest }],
+      from: begun,
+      until: begun + 7_200_000,
+    })),
   ovenStage: fc.record({ kind: kind('ovenStage'), stage: fc.constantFrom(...ovenStages) }),
   roundStarted: fc.record({ kind: kind('roundStarted'), round }),
   check: fc.record({

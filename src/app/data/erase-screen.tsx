@@ -67,8 +67,8 @@ export function EraseScreen() {
       {counts && (
         <p>
           This takes away {countOf(counts.builds, 'build')}, {countOf(counts.ovenLoads, 'oven load')}, the
-          plans, the shelf, the photos and the settings of this phone, in both copies. The starter shelf comes
-          back.
+          plans, the shelf, the photos, the logger’s files and the settings of this phone, in both copies. The
+          starter shelf comes back.
         </p>
       )}
       <p>A backup brings all of it back, but for the settings.</p>

@@ -72,6 +72,14 @@ export function Kept() {
           ['Oven loads', number(counts.ovenLoads)],
           ['Lines of their records', number(counts.entries)],
           ['Shelf and plans, all revisions', number(counts.revisions)],
+          ...(counts.files > 0
+            ? [
+                [
+                  'Logger’s files, in every backup',
+                  `${number(counts.files)}, ${formatBytes(counts.fileBytes)}`,
+                ],
+              ]
+            : []),
           ...(counts.photos > 0
             ? [['Photos', `${number(counts.photos)}, ${formatBytes(counts.photoBytes)}`]]
             : []),

@@ -1,7 +1,8 @@
-import { cureTimeUsed, holdTime, peak, type Reading, steepest, timeAbove } from '#calc';
+import { cureTimeUsed, holdTime, peak, type Reading, rampRates, steepest, timeAbove } from '#calc';
 import type { OvenLimit } from '#shared/record/oven-load.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
+import type { Logged } from './merged.ts';
 import { type Hold, holdOf } from './oven-schedule.ts';
 import {
   extremeOf,
@@ -48,7 +49,7 @@ export interface OvenResults {
   longest: number;
   unread: Gap[];
   cure: Cure;
-  /** Steepest rise between two readings of one sensor, K/s */
+  /** Steepest rise of one sensor, K/s: between two readings, over five minutes where a logger read it */
   steepest: number;
   highestPart?: Reading;
   highestAir?: Reading;
@@ -111,10 +112,24 @@ function overLimits(limits: readonly OvenLimit[], series: OvenSeries): OverLimit
   });
 }
 
-/** What the readings say, and nothing that depends on the time of day. */
-export function ovenResults(state: OvenState, resins: readonly ResinSystem[]): OvenResults {
+/** Between two readings of a logger a last figure that flickers would be the steepest, s */
+const rampWindow = 300;
+
+const steepestOf = ({ readings, byHand }: Series): number =>
+  byHand ? rampRates({ readings, window: rampWindow }).up : steepest({ readings }).up;
+
+/**
+ * What the readings say, and nothing that depends on the time of day.
+ *
+ * @param logged what the files of loggers say beside the readings by hand
+ */
+export function ovenResults(
+  state: OvenState,
+  resins: readonly ResinSystem[],
+  logged: readonly Logged[] = [],
+): OvenResults {
   const { schedule, limits } = state.header;
-  const series = ovenSeries(state);
+  const series = ovenSeries(state, logged);
   const longest = unreadAfter * schedule.readEvery;
   const lastRead = series.coldest.at(-1)?.time ?? 0;
   const off = state.offAt === undefined ? lastRead : (state.offAt - series.from) / 1000;
@@ -131,7 +146,7 @@ export function ovenResults(state: OvenState, resins: readonly ResinSystem[]): O
     longest,
     unread,
     cure: cureOf(resins, runs),
-    steepest: series.judged.reduce((most, s) => Math.max(most, steepest(s).up), 0),
+    steepest: series.judged.reduce((most, s) => Math.max(most, steepestOf(s)), 0),
     ...(highestPart && { highestPart }),
     ...(highestAir && { highestAir }),
     over: overLimits(limits, series),

@@ -1,11 +1,14 @@
 import { envelope, type Reading } from '#calc';
 import type { Channel } from '#shared/record/oven-load.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
+import { type Logged, merged, readingsOf } from './merged.ts';
 
 /** One channel's readings, in s from the moment the oven was lit. */
 export interface Series {
   channel: Channel;
   readings: Reading[];
+  /** What was read by hand, where a logger's file speaks for this channel too. */
+  byHand?: Reading[];
 }
 
 export interface OvenSeries {
@@ -29,12 +32,15 @@ export function extremeOf(series: readonly Series[], pick: 'coldest' | 'hottest'
   return channels.length > 1 ? envelope({ channels, pick }) : (channels[0] ?? []);
 }
 
-export function ovenSeries(state: OvenState): OvenSeries {
+/** `logged`: what the files of loggers say, in the order they were brought in. */
+export function ovenSeries(state: OvenState, logged: readonly Logged[] = []): OvenSeries {
   const from = litOf(state);
-  const all = state.readings.map(({ channel, at }) => ({
-    channel,
-    readings: at.map((r) => ({ time: (r.at - from) / 1000, temperature: r.temperature })),
-  }));
+  const all = state.readings.map(({ channel, at }): Series => {
+    const byHand = at.map((r) => ({ time: (r.at - from) / 1000, temperature: r.temperature }));
+    const files = logged.filter((l) => l.channel === channel.id && l.at.length > 0);
+    if (files.length === 0) return { channel, readings: byHand };
+    return { channel, readings: merged([...files.map((f) => readingsOf(f, from)), byHand]), byHand };
+  });
   const seeing = (sees: Channel['sees']) => all.filter((s) => s.channel.sees === sees);
   const parts = seeing('part');
   const air = seeing('air');

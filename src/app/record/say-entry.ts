@@ -115,6 +115,10 @@ function describeKnown(subject: Subject, e: Entry): Described {
       return { what: `Films ${e.direction}`, value: String(e.count) };
     case 'reading':
       return { what: channelName(subject, e.channel), value: show(e.temperature, 'temperature') };
+    case 'loggerFile': {
+      const readings = e.series.reduce((sum, s) => sum + s.readings, 0);
+      return { what: `Logger’s file ${e.name}`, value: `${readings.toLocaleString('en-US')} readings` };
+    }
     case 'ovenStage':
       return { what: ovenWords[e.stage] };
     case 'roundStarted':

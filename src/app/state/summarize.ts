@@ -100,7 +100,11 @@ function wordsOf({ header, notes, disposition }: BuildState): string {
 
 function ovenSummary(state: OvenState): OvenSummary {
   const readings = state.readings.flatMap((r) => r.at);
-  const highest = readings.reduce((most, r) => Math.max(most, r.temperature), 0);
+  const logged = state.loggerFiles.flatMap((f) => f.entry.series);
+  const highest = [...readings.map((r) => r.temperature), ...logged.map((s) => s.highest ?? 0)].reduce(
+    (most, temperature) => Math.max(most, temperature),
+    0,
+  );
   const [hold, air] = [wantedHold(state.header.schedule), highestAir(state)];
   return {
     of: 'ovenLoad',
@@ -113,7 +117,8 @@ function ovenSummary(state: OvenState): OvenSummary {
     ...(state.litAt !== undefined && { litAt: state.litAt }),
     ...(state.offAt !== undefined && { offAt: state.offAt }),
     builds: [...new Set(state.builds.map((b) => b.build))],
-    readings: readings.length,
+    readings: readings.length + sum(logged.map((s) => s.readings)),
+    ...(state.loggerFiles.length > 0 && { loggerFiles: state.loggerFiles.length }),
     ...(highest > 0 && { highestRead: highest }),
     ...(hold !== undefined && { wantedHold: hold }),
     ...(air !== undefined && { highestAir: air }),
