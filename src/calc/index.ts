@@ -12,6 +12,7 @@ export { holdTime, timeAbove } from './hold-time.ts';
 export { type Lamina, laminaStiffness, type ReducedStiffness } from './lamina.ts';
 export { laminateStiffness, type Matrix3, type Ply } from './laminate.ts';
 export { type HeatedPly, laminateExpansion } from './laminate-expansion.ts';
+export { type LimitBreak, limitBreaks } from './limit-breaks.ts';
 export { curedPlyThickness, fiberVolumeFromThickness } from './ply-thickness.ts';
 export { filmDeadline, potLifeUsed } from './pot-life.ts';
 export { correctionForOvershoot, hardenerForResin, ratioError, resinForHardener } from './pour.ts';
@@ -21,6 +22,7 @@ export type { Reading } from './readings.ts';
 export { resinForCloth, resinMassFraction, wetResinFraction } from './resin.ts';
 export { widthForWraps, wrapsForWidth } from './roll.ts';
 export { scaleRatioError, smallestCupForScale } from './scale.ts';
+export { scheduleThatFits } from './schedule-that-fits.ts';
 export {
   type BlendPart,
   blendEquivalentWeight,

@@ -20,12 +20,14 @@ const optional = new Set([
   'coreFaceResin',
   'cureShrinkage',
   'clearance',
+  'margin of limitBreaks',
 ]);
 const anySign = new Set([
   'readings.0.time',
   'channels.0.0.time',
   'channels.1.0.time',
   'time of interpolateProfile',
+  'margin of limitBreaks',
   'at of shapeAt',
   'x of placedOutline',
   'y of placedOutline',

@@ -29,6 +29,10 @@ function expectClose(got: unknown, wanted: unknown): void {
     expect(Math.abs(Number(got) - wanted)).toBeLessThanOrEqual(Math.abs(wanted) * FIGURES);
     return;
   }
+  if (typeof wanted === 'string') {
+    expect(got).toBe(wanted);
+    return;
+  }
   const pairs = Object.entries(wanted as object);
   expect(Object.keys(got as object)).toEqual(pairs.map(([key]) => key));
   for (const [key, value] of pairs) expectClose((got as Record<string, unknown>)[key], value);

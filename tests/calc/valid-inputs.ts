@@ -110,6 +110,7 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   laminateExpansion: [heated, { ...heated, angle: -0.5 }],
   laminateStiffness: [lamina, { ...lamina, angle: -0.5 }],
   looseTemperature: { ...fit, clearance: 1e-4 },
+  limitBreaks: { readings, highest: 330, margin: 2 },
   mirrorShape: { shape },
   massRatioFromVolumeRatio: { resinParts: 3, hardenerParts: 1, resinDensity: 1150, hardenerDensity: 970 },
   nestPieces: {
@@ -143,6 +144,7 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   sampleShape: { shape, from: 0, to: 1, step: 0.1 },
   scaleRatioError: { cup: 0.1, scaleStep: 0.001, hardenerPerResin: 0.3 },
   scaleShape: { shape, length: 3 },
+  scheduleThatFits: { start: 293.15, stages, highest: 328.15, activationEnergy: 55000 },
   seamAngle: { roll: 'rolled', piece: 1 },
   seamCheck: { edgeOff: -0.004, wraps: 8, plyThickness: 0.0003, readingError: 0.002 },
   shapeAt: { shape, at: 0.5 },
