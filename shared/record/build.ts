@@ -4,6 +4,7 @@ import { clothBody } from './cloth.ts';
 import { id, kelvin, name, nonNegative, positive, stamp, zone } from './common.ts';
 import { cureSchedule } from './cure-schedule.ts';
 import type { Known } from './known.ts';
+import { ovenLimit } from './oven-load.ts';
 import { resinGoal } from './plan.ts';
 import { releaseSystemBody } from './release-system.ts';
 import { resinSystemBody } from './resin-system.ts';
@@ -41,6 +42,8 @@ export const buildHeader = z.looseObject({
   tubeLength: z.optional(positive),
   plies: z.optional(positive),
   serviceTemperature: z.optional(kelvin),
+  /** Of what else goes into the oven with it: core, plugs and masking of the mandrel. */
+  limits: z.optional(z.array(ovenLimit)),
   startedAt: stamp,
   zone,
   device: id,

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { name, positive, text } from './common.ts';
+import { kelvin, name, positive, text } from './common.ts';
 import type { Known } from './known.ts';
 
 export const mandrelMaterials = ['aluminum', 'steel', 'composite', 'foam', 'other'] as const;
@@ -11,6 +11,9 @@ export const mandrelBody = z.looseObject({
   diameter: positive,
   /** m */
   length: positive,
+  /** What its end plugs and its masking stand, K; both are felt by the air */
+  plugsTo: z.optional(kelvin),
+  maskingTo: z.optional(kelvin),
   typical: z.optional(z.boolean()),
   note: z.optional(text),
 });

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { id, kelvin, name, stamp, zone } from './common.ts';
+import { id, kelvin, name, nonNegative, stamp, text, zone } from './common.ts';
 import { cureSchedule } from './cure-schedule.ts';
 import type { Known } from './known.ts';
 
@@ -14,6 +14,8 @@ export const channel = z.looseObject({
   /** The build whose tube a part sensor sits on. */
   build: z.optional(id),
   name,
+  /** What it reads above the truth, K; below 0 when it reads too low */
+  offset: z.optional(z.number().check(z.gte(-50), z.lte(50))),
 });
 export type Channel = Known<z.infer<typeof channel>>;
 
@@ -22,6 +24,8 @@ export const ovenLimit = z.looseObject({
   name,
   sees: z.enum(channelSees),
   highest: kelvin,
+  /** Where the figure comes from. */
+  source: z.optional(text),
 });
 export type OvenLimit = Known<z.infer<typeof ovenLimit>>;
 
@@ -34,6 +38,8 @@ export const ovenLoadHeader = z.looseObject({
   schedule: cureSchedule,
   channels: z.array(channel),
   limits: z.array(ovenLimit),
+  /** How much hotter its hottest corner is than where the sensors hang, K */
+  unevenness: z.optional(nonNegative),
   startedAt: stamp,
   zone,
   device: id,

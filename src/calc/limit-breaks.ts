@@ -40,8 +40,13 @@ export function limitBreaks(input: {
   const readings = checkReadings(input);
   const limit = highest - margin;
   const over = readings.reduce((most, r) => Math.max(most, r.temperature - limit), 0);
-  const first = readings.findIndex((r) => r.temperature > limit);
-  const last = readings.findLastIndex((r) => r.temperature > limit);
+  let first = -1;
+  let last = -1;
+  readings.forEach((r, index) => {
+    if (r.temperature <= limit) return;
+    if (first < 0) first = index;
+    last = index;
+  });
   const [hot, hotLast] = [readings[first], readings[last]];
   if (!hot || !hotLast) return { over: 0, seconds: 0 };
   return {

@@ -78,7 +78,9 @@ function withLongerHold({
     temperature = stage.to;
     if (temperature === highest && reached < 0) reached = index;
   });
-  if (best < 0) return stages.toSpliced(reached + 1, 0, { kind: 'hold', lasts: longer });
+  if (best < 0) {
+    return [...stages.slice(0, reached + 1), { kind: 'hold', lasts: longer }, ...stages.slice(reached + 1)];
+  }
   return stages.map((stage, index) =>
     index === best && stage.kind === 'hold' ? { ...stage, lasts: stage.lasts + longer } : stage,
   );

@@ -21,7 +21,7 @@ const sprit = build({ id: 'sprit', name: 'Sprit', number: 1, schedule: hotter })
 
 describe('the limits of an oven load', () => {
   it('come from tape, release and resin, each felt in its place, lowest first', () => {
-    expect(limitsOf([buildHeader()])).toEqual([
+    expect(limitsOf([buildHeader()])).toMatchObject([
       { name: 'release film', sees: 'part', highest: celsius(82) },
       { name: 'resin', sees: 'part', highest: celsius(100) },
       { name: 'tape', sees: 'air', highest: celsius(150) },
@@ -42,7 +42,7 @@ describe('the limits of an oven load', () => {
 
   it('are checked against the schedule: which, and by how much', () => {
     const limits = [{ name: 'release film', sees: 'part', highest: celsius(72) } as const];
-    expect(brokenBy(hotter, limits)).toEqual([
+    expect(brokenBy(hotter, limits)).toMatchObject([
       { limit: limits[0], by: expect.closeTo(8, 9), hottest: celsius(80) },
     ]);
     expect(brokenBy(hotter, limitsOf([buildHeader()]))).toEqual([]);

@@ -12,14 +12,15 @@ export interface Hold {
   ends: number;
 }
 
-interface Stretch {
+export interface Stretch {
   kind: 'ramp' | 'hold' | 'cool';
   from: number;
   to: number;
   temperature: number;
 }
 
-function stretchesOf({ start, stages }: CureSchedule): Stretch[] {
+/** Its stages with when they are and what they come to. */
+export function stretchesOf({ start, stages }: CureSchedule): Stretch[] {
   let time = 0;
   let temperature = start;
   return stages.map((stage) => {
@@ -31,6 +32,17 @@ function stretchesOf({ start, stages }: CureSchedule): Stretch[] {
     }
     return { kind: stage.kind, from, to: time, temperature };
   });
+}
+
+/** The hottest the schedule asks for, K */
+export function hottestOf({ start, stages }: CureSchedule): number {
+  return stages.reduce((most, s) => (s.kind === 'hold' ? most : Math.max(most, s.to)), start);
+}
+
+/** The part of it with the tube on its mandrel, up to the first stage without. */
+export function onMandrel(schedule: CureSchedule): CureSchedule {
+  const first = schedule.stages.findIndex((s) => s.offMandrel);
+  return first < 0 ? schedule : { ...schedule, stages: schedule.stages.slice(0, first) };
 }
 
 export function holdOf(schedule: CureSchedule): Hold {

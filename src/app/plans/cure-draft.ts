@@ -1,7 +1,7 @@
+import { hottestOf } from '#app/oven/oven-schedule.ts';
 import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
 import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import { starterSchedules } from '#shared/reference/starter-schedules.ts';
-import { hottestOf } from './plan-cautions.ts';
 
 /** A cure being written down: hold at, hold for, how fast up. */
 export interface CureDraft {

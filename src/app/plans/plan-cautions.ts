@@ -1,5 +1,5 @@
+import { hottestOf } from '#app/oven/oven-schedule.ts';
 import { show } from '#app/state/show.ts';
-import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import type { Plan } from '#shared/record/plan.ts';
 import type { PlanMaterials } from './plan-estimate.ts';
 
@@ -7,14 +7,6 @@ import type { PlanMaterials } from './plan-estimate.ts';
 const aboveCure = 15;
 /** And has to stay this far above the hottest service, K (common practice, no source). */
 const serviceMargin = 15;
-
-/** The hottest the schedule asks for, K */
-export function hottestOf(schedule: CureSchedule): number {
-  return schedule.stages.reduce(
-    (most, s) => (s.kind === 'hold' ? most : Math.max(most, s.to)),
-    schedule.start,
-  );
-}
 
 export interface PlanCaution {
   title: string;

@@ -159,6 +159,22 @@ export const itemFields: Record<ItemType, readonly Field[]> = {
       hint: () => 'Bare, where the first ply will lie',
     },
     { as: 'number', path: 'length', label: 'Length', options: { quantity: 'length', min: 0.05, max: 15 } },
+    {
+      as: 'number',
+      path: 'plugsTo',
+      label: 'Its plugs stand up to',
+      options: { ...heat, optional: true },
+      hint: () =>
+        `In the air: nylon or acetal about ${show(celsius(100), 'temperature', 0)}, PVC ${show(celsius(60), 'temperature', 0)}; empty without plugs`,
+    },
+    {
+      as: 'number',
+      path: 'maskingTo',
+      label: 'Its masking stands up to',
+      options: { ...heat, optional: true },
+      hint: () =>
+        `In the air: paper masking about ${show(celsius(80), 'temperature', 0)}, silicone tape ${show(celsius(200), 'temperature', 0)}; empty without masking`,
+    },
     note,
   ],
   core: [

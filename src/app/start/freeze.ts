@@ -1,5 +1,6 @@
 import { clothMassOf, type MakingDraft, materialsOf, resinGoalOf } from '#app/making/draft.ts';
 import { madeOf, wallArea } from '#app/making/wall-cloth.ts';
+import { limitsBeside } from '#app/oven/limits-beside.ts';
 import { findDoc } from '#app/state/documents.ts';
 import { zoneAt } from '#app/state/now.ts';
 import { theStore } from '#app/state/shop.ts';
@@ -25,6 +26,7 @@ export function freezeBuild(
   const startedAt = Date.now();
   const release = findDoc('release', draft.release.value);
   const tape = findDoc('tape', draft.tape.value);
+  const limits = limitsBeside(draft.walled?.wall.pieces, draft.mandrel.value);
   const mandrelDiameter = draft.mandrelDiameter.si.value;
   const tubeLength = draft.tubeLength.si.value;
   const plies = draft.plies.si.value;
@@ -50,6 +52,7 @@ export function freezeBuild(
     ...(mandrelDiameter !== undefined && { mandrelDiameter }),
     ...(tubeLength !== undefined && { tubeLength }),
     ...(plies !== undefined && { plies }),
+    ...(limits.length > 0 && { limits }),
     startedAt,
     zone: zoneAt(startedAt),
     device: store.device,
