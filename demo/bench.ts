@@ -1,5 +1,5 @@
 import type { BuildHeader } from '#shared/record/build.ts';
-import type { ClockPurpose } from '#shared/record/entry.ts';
+import type { ClockPurpose, RatingOf } from '#shared/record/entry.ts';
 import type { Plan } from '#shared/record/plan.ts';
 import { drawing } from './draw.ts';
 import type { Ids } from './journal.ts';
@@ -42,6 +42,10 @@ export interface BuildStory {
   filmLeft?: number;
   /** One zero too many when the tube was weighed, put right a little later. */
   curedMistyped?: boolean;
+  /** What stayed in the cups and went on gloves and films was put on the scale. */
+  weighsLoss?: boolean;
+  /** Surface, off the mandrel, dry spots, straightness: 0 worst, 3 best. */
+  rated?: Readonly<Record<RatingOf, number>>;
   judged?: { outcome: 'good' | 'rework' | 'scrap'; text?: string };
   /** Steps that were done and only ticked with a later one: that step's id, and theirs. */
   tickedLate?: { with: string; steps: readonly string[] };

@@ -52,6 +52,7 @@ export function startBuild(plan: PlanRevision, story: BuildStory, ids: Ids): Bui
     plan,
     cloth,
     clothMass: onScale(clothOf(plan, materials) * drawing(story.seed * 31)(0.992, 1.008)).mass,
+    ...(plan.body.clothAmount.by === 'area' && { clothArea: plan.body.clothAmount.area }),
     resin,
     release,
     tape,

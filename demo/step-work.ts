@@ -1,5 +1,5 @@
 import type { Step } from '#shared/record/checklist.ts';
-import type { WeightOf } from '#shared/record/entry.ts';
+import { ratingsOf, type WeightOf } from '#shared/record/entry.ts';
 import type { Bench } from './bench.ts';
 import { mixCups } from './cups.ts';
 import { onMeter, onScale, rounded } from './draw.ts';
@@ -84,6 +84,22 @@ function weighCured(bench: Bench): void {
   bench.say({ kind: 'weight', what: 'cured', ...onScale(mass), corrects: first });
 }
 
+/** Six tenths in cups and on sticks, the rest on gloves, films and the table. */
+function weighLoss(bench: Bench): void {
+  const { story, plan, cups } = bench;
+  if (!story.weighsLoss) return;
+  const lost = cups.length * (story.lossPerCup ?? plan.goal.lossPerCup);
+  weigh(bench, 'leftover', 0.6 * lost);
+  weigh(bench, 'wipings', 0.4 * lost);
+}
+
+function rate(bench: Bench): void {
+  const { rated } = bench.story;
+  for (const what of ratingsOf) {
+    if (rated) bench.say({ kind: 'rating', what, value: rated[what] });
+  }
+}
+
 function judge(bench: Bench): void {
   const { outcome, text } = bench.story.judged ?? { outcome: 'good' };
   bench.say({ kind: 'disposition', outcome, ...(text !== undefined && { text }) });
@@ -111,6 +127,8 @@ const byStep: Record<string, (bench: Bench) => void> = {
   'cut-weighed': (bench) => weigh(bench, 'cutCloth', bench.header.clothMass),
   'sleeve-weighed': (bench) => weigh(bench, 'filmIn', sleeveMass(bench)),
   'weigh-film': (bench) => weigh(bench, 'filmOut', sleeveMass(bench) - (bench.story.filmLeft ?? 0.0001)),
+  'tape-first': weighLoss,
+  'demold-pulled': rate,
   'cure-in': intoOven,
   'cure-held': (bench) => bench.jump(bench.story.oven?.offAt),
 };

@@ -14,11 +14,10 @@ export function boomOne(now: number): BuildStory {
     cups: [{}, { hardenerOff: 0.0021, putRight: true }],
     surroundings: { air: 21, resin: 22, mandrel: 21, humidity: 52 },
     squeezedOut: 0.11,
+    lossPerCup: 0.0118,
+    weighsLoss: true,
+    rated: { surface: 3, release: 2, drySpots: 3, straightness: 3 },
     before: {
-      'wrap-edge': (bench) => {
-        bench.say({ kind: 'weight', what: 'leftover', ...onScale(0.0062) });
-        bench.say({ kind: 'weight', what: 'wipings', ...onScale(0.0043) });
-      },
       'trim-sealed': (bench) => {
         const slip = bench.say({ kind: 'weight', what: 'offcut', ...onScale(0.0312) });
         bench.pass(3);
@@ -44,6 +43,8 @@ export function spritOne(now: number): BuildStory {
     surroundings: { air: 26, resin: 25, mandrel: 25, humidity: 44 },
     squeezedOut: 0.01,
     lossPerCup: 0.012,
+    weighsLoss: true,
+    rated: { surface: 2, release: 3, drySpots: 3, straightness: 3 },
     judged: { outcome: 'good', text: 'Rich and heavy, but sound. Kept as the spare.' },
     before: {
       'mix-cups': (bench) => {
@@ -71,6 +72,7 @@ export function lowerMastOne(now: number): BuildStory {
     surroundings: { air: 20, resin: 21, mandrel: 20, humidity: 55 },
     squeezedOut: 0.13,
     filmLeft: 0.0041,
+    rated: { surface: 1, release: 0, drySpots: 3, straightness: 3 },
     curedMistyped: true,
     judged: { outcome: 'good', text: 'Straight and hard. Carries 4 g of film that would not come out.' },
     before: {
@@ -92,6 +94,9 @@ export function upperMastOne(now: number): BuildStory {
     demoldAt: daysBack(now, 11, '09:20'),
     surroundings: { air: 23, resin: 23, mandrel: 22, humidity: 47 },
     squeezedOut: 0.12,
+    lossPerCup: 0.0111,
+    weighsLoss: true,
+    rated: { surface: 3, release: 2, drySpots: 2, straightness: 2 },
     tickedLate: { with: 'wrap-films', steps: ['setup-turning', 'wrap-edge', 'wrap-rolled', 'wrap-lands'] },
     before: {
       'mix-cups': (bench) => {
@@ -115,6 +120,8 @@ export function spritTwo(now: number): BuildStory {
     surroundings: { air: 23, resin: 23, mandrel: 22, humidity: 46 },
     squeezedOut: 0.08,
     lossPerCup: 0.013,
+    weighsLoss: true,
+    rated: { surface: 2, release: 3, drySpots: 3, straightness: 3 },
     before: {
       'measure-judged': (bench) => bench.note('Much lighter than no. 1. Same mandrel, SLOW instead of FAST.'),
     },

@@ -3,6 +3,7 @@ import { id, kelvin, nonNegative, positive, stamp } from './common.ts';
 import { ratingsOf } from './entry.ts';
 import type { Known } from './known.ts';
 import { lotKinds } from './lot.ts';
+import { releaseKinds } from './release-system.ts';
 
 /** Raise when a fold or this shape changes: older summaries are thrown away and made anew. */
 export const foldVersion = 2;
@@ -26,6 +27,8 @@ export const buildSummary = z.looseObject({
   words: z.string(),
   plan: z.optional(id),
   clothMass: positive,
+  /** After cutting, kg; absent while the cloth stands at what it was started with */
+  weighedCloth: z.optional(positive),
   fiber: z.string(),
   fiberDensity: positive,
   resinDensity: positive,
@@ -46,6 +49,8 @@ export const buildSummary = z.looseObject({
   /** Resin and hardener by name: two hardeners are two systems. */
   resin: z.string(),
   release: z.optional(z.string()),
+  /** Film sleeves alone leave film inside. */
+  releaseKind: z.optional(z.enum(releaseKinds)),
   tape: z.optional(z.string()),
   plies: z.optional(positive),
   /** Mean of the stations measured, m */

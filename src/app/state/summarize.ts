@@ -15,6 +15,7 @@ const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 function buildSummary(state: BuildState): BuildSummary {
   const { header } = state;
   const { cloth, cured, filmLeft, core } = partMasses(state);
+  const weighed = state.weights.get('cutCloth')?.entry.mass || undefined;
   const mixed = state.cups.filter((c) => c.discardedAt === undefined).map((c) => c.resin + c.hardener);
   return {
     of: 'build',
@@ -30,6 +31,7 @@ function buildSummary(state: BuildState): BuildSummary {
     words: wordsOf(state),
     ...(header.plan && { plan: header.plan.doc }),
     clothMass: cloth,
+    ...(weighed !== undefined && { weighedCloth: weighed }),
     fiber: header.cloth.fiber,
     fiberDensity: header.cloth.fiberDensity,
     resinDensity: header.resin.curedDensity,
@@ -54,7 +56,7 @@ function made(state: BuildState) {
     arealWeight: cloth.arealWeight,
     ...(clothArea !== undefined && { clothArea }),
     resin: `${resin.name}, ${resin.hardener}`,
-    ...(release && { release: release.name }),
+    ...(release && { release: release.name, releaseKind: release.kind }),
     ...(tape && { tape: tape.name }),
     ...(plies !== undefined && { plies }),
     ...(walls.length > 0 && { wall: sum(walls) / walls.length }),
