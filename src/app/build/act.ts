@@ -3,6 +3,7 @@ import { buildState } from '#app/state/journals.ts';
 import { record } from '#app/state/record.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { EntryDraft } from '#shared/record/entry.ts';
+import type { Picture } from './picture.ts';
 import { factsSince, retractDrafts } from './ticks.ts';
 
 /** How long the way back stays under the thumb, ms; from the time line it can be taken for ever. */
@@ -24,9 +25,9 @@ export const undoable = signal<Undoable | undefined>(undefined);
 export async function act(
   state: BuildState,
   drafts: readonly EntryDraft[],
-  { said, step }: { said: string; step?: string },
+  { said, step, photos = [] }: { said: string; step?: string; photos?: readonly Picture[] },
 ): Promise<boolean> {
-  if (!(await record(drafts))) return false;
+  if (!(await record(drafts, { photos }))) return false;
   const after = buildState(state.header.id);
   const roots = after ? factsSince(state, after) : [];
   undoable.value = {

@@ -6,6 +6,7 @@ import { FilmsSheet } from './films-sheet.tsx';
 import { GuardSheet } from './guard-sheet.tsx';
 import { JudgeSheet } from './judge-sheet.tsx';
 import { NoteSheet } from './note-sheet.tsx';
+import { RateSheet } from './rate-sheet.tsx';
 import { SamplesSheet } from './samples-sheet.tsx';
 import { StagesSheet } from './stages-sheet.tsx';
 import { StepSheet } from './step-sheet.tsx';
@@ -40,6 +41,8 @@ export function AskedSheet({ state, stage, ticking }: Props) {
       );
     case 'note':
       return <NoteSheet build={state.header.id} onClose={onClose} />;
+    case 'rate':
+      return <RateSheet state={state} onClose={onClose} />;
     case 'close':
       return <JudgeSheet {...shared} closing />;
     case 'guard':

@@ -7,6 +7,7 @@ export type Asked =
   | { kind: 'stages' }
   | { kind: 'note' }
   | { kind: 'close' }
+  | { kind: 'rate' }
   | { kind: 'step'; step: StepState }
   /** The step goes on being ticked once the guard has its reason. */
   | { kind: 'guard'; guard: Guard; step: StepState }

@@ -3,6 +3,8 @@ import { Action, Secondary } from '#app/parts/action.tsx';
 import { TextField } from '#app/parts/field.tsx';
 import { Sheet } from '#app/parts/sheet.tsx';
 import { act } from './act.ts';
+import { RateSheet } from './rate-sheet.tsx';
+import { ratedWords } from './rated.tsx';
 import type { SheetProps } from './sheet-props.ts';
 import { outcomeWords } from './stage-words.ts';
 import { roleTick } from './ticks.ts';
@@ -24,6 +26,7 @@ export function JudgeSheet({ state, newId, onClose, closing }: Props) {
   const last = state.disposition?.entry;
   const outcome = useSignal<Outcome | undefined>(last?.outcome);
   const note = useSignal(last?.text ?? '');
+  const rating = useSignal(false);
   const write = async () => {
     if (!outcome.value) return;
     const subject = state.header.id;
@@ -57,7 +60,9 @@ export function JudgeSheet({ state, newId, onClose, closing }: Props) {
           </span>
         </Secondary>
       ))}
+      <Secondary onPress={() => (rating.value = true)}>{ratedWords(state)}</Secondary>
       <TextField label="Why, if it helps the next one" text={note} long />
+      {rating.value && <RateSheet state={state} onClose={() => (rating.value = false)} />}
     </Sheet>
   );
 }

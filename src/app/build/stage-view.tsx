@@ -8,6 +8,7 @@ import { act } from './act.ts';
 import { AskedSheet } from './asked-sheet.tsx';
 import { hardenerIn } from './guards.ts';
 import { missedFrom, presentStep } from './position.ts';
+import { Rated } from './rated.tsx';
 import { asksForFilms, StageActions } from './stage-actions.tsx';
 import { StageStrip } from './stage-strip.tsx';
 import { stageWords } from './stage-words.ts';
@@ -98,6 +99,7 @@ export function StageView({ state, stage }: { state: BuildState; stage: StageSta
         </ol>
         <Forgotten state={state} stage={stage} />
         <OfTheWall state={state} stage={stage} />
+        <Rated state={state} stage={stage} onRate={() => (ticking.asked.value = { kind: 'rate' })} />
         <Beside>
           <LinkButton to="/clocks">Clocks</LinkButton>
           <LinkButton to="/timer">Free timer</LinkButton>

@@ -4,6 +4,7 @@ import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { Lines } from '#app/parts/figure.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
+import { ratingNames, ratingWords } from '#app/results/rating-words.ts';
 import { go, type Params } from '#app/router.ts';
 import { now } from '#app/state/now.ts';
 import { record } from '#app/state/record.ts';
@@ -13,8 +14,10 @@ import { useBuild } from '#app/state/use-journal.ts';
 import { Laminate } from '#app/weigh/laminate.tsx';
 import { ratioError } from '#calc';
 import type { BuildState } from '#shared/record/build-state.ts';
+import { ratingsOf } from '#shared/record/entry.ts';
 import { formatClockTime, formatDay } from '#shared/units/time.ts';
 import { outcomeWords } from './say-entry.ts';
+import { Thumbnails } from './thumbnails.tsx';
 import { TimeLine } from './time-line.tsx';
 
 function Made({ state }: { state: BuildState }) {
@@ -26,6 +29,10 @@ function Made({ state }: { state: BuildState }) {
         ['Resin', resinWords(header.resin)],
         ...(header.release ? [['Release', header.release.name]] : []),
         ...(header.tape ? [['Tape', header.tape.name]] : []),
+        ...ratingsOf.flatMap((what) => {
+          const rated = state.ratings.get(what)?.entry.value;
+          return rated === undefined ? [] : [[ratingNames[what], ratingWords[what][rated] ?? '']];
+        }),
         ...(state.disposition ? [['Judged', outcomeWords[state.disposition.entry.outcome]]] : []),
       ]}
     />
@@ -84,6 +91,7 @@ export function BuildRecordScreen({ params }: { params: Params }) {
       <Laminate state={state} />
       <Made state={state} />
       <Cups state={state} />
+      <Thumbnails photos={state.photos} />
       <h2>Time line</h2>
       <p class="quiet small">Tap a line to correct it. What was there stays to be seen.</p>
       <TimeLine subject={state} />

@@ -105,6 +105,8 @@ export function fixable(entry: Entry): Fixable {
         words: [{ key: 'outcome', label: 'Judged', words: asWords(['good', 'rework', 'scrap']) }],
         text: { key: 'text', label: 'Why' },
       };
+    case 'photo':
+      return { ...nothing, text: { key: 'caption', label: 'Words to it' } };
     case 'note':
       return { ...nothing, text: { key: 'text', label: 'Note' } };
     default:
