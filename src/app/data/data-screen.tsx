@@ -76,6 +76,7 @@ function OwnData() {
       )}
       <Rows label="More with the data">
         <Row to="/data/restore" title="Restore a backup" about="Merges a file into what is here" />
+        <Row to="/data/take" title="Take from another phone" about="Its codes, read by the camera" />
         <Row
           to="/data/tables"
           title="Tables for a spreadsheet"

@@ -22,8 +22,11 @@ export const restoring = signal<Restoring>({ step: 'choose' });
 
 export async function takeFile(file: File): Promise<void> {
   restoring.value = { step: 'reading' };
-  const { name } = file;
-  const text = await file.text().catch(() => '');
+  takeText(file.name, await file.text().catch(() => ''));
+}
+
+/** What came as a file or by camera, checked before anything is stored. */
+export function takeText(name: string, text: string): void {
   const checked = checkBackup(text);
   restoring.value = checked.ok
     ? { step: 'checked', name, checked }

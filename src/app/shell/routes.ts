@@ -101,6 +101,15 @@ export const routes: readonly Route[] = [
     pattern: '/data/restore',
     load: () => import('#app/data/restore-screen.tsx').then((m) => m.RestoreScreen),
   },
+  { pattern: '/data/take', load: () => import('#app/hand/take-screen.tsx').then((m) => m.TakeScreen) },
+  {
+    pattern: '/hand/build/:id',
+    load: () => import('#app/hand/give-screen.tsx').then((m) => m.GiveBuildScreen),
+  },
+  {
+    pattern: '/hand/plan/:doc',
+    load: () => import('#app/hand/give-screen.tsx').then((m) => m.GivePlanScreen),
+  },
   { pattern: '/data/tables', load: () => import('#app/data/tables-screen.tsx').then((m) => m.TablesScreen) },
   { pattern: '/data/erase', load: () => import('#app/data/erase-screen.tsx').then((m) => m.EraseScreen) },
   { pattern: '/shelf', load: () => import('#app/shelf/shelf-screen.tsx').then((m) => m.ShelfScreen) },
