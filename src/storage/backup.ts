@@ -1,8 +1,8 @@
 import { isLoggerFile } from '#shared/record/photo.ts';
-import { admit, recordStores } from './admit.ts';
+import { admit } from './admit.ts';
 import { backupFormat, backupVersion, countLines } from './backup-format.ts';
+import { hashesIn, type Only, recordsFor } from './backup-source.ts';
 import { toBase64 } from './base64.ts';
-import { pages } from './compare.ts';
 import type { Connection } from './connection.ts';
 import { crc32, hex32 } from './crc32.ts';
 
@@ -13,6 +13,7 @@ export interface BackupOptions {
   photos: boolean;
   app: string;
   at: number;
+  only?: Only | undefined;
 }
 
 /** The text of a backup, piece by piece: JSON lines, see backup-format.ts. Nothing of the phone itself is in it. */
@@ -26,19 +27,19 @@ export async function* backup(connection: Connection, options: BackupOptions): A
   };
   const { app, at } = options;
   yield piece([{ format: backupFormat, version: backupVersion, app, at }]);
-  for (const store of recordStores) {
-    for await (const records of pages(connection, store)) {
-      if (records.length === 0) continue;
-      const lines = records.map((record) => {
-        // A backup with a line that its own check refuses could never be restored.
-        const readable = admit(record).ok;
-        counts[readable ? store : 'setAside'] += 1;
-        return readable ? record : { setAside: record };
-      });
-      yield piece(lines);
-    }
+  const spokenOf = new Set<string>();
+  for await (const { store, records } of recordsFor(connection, options.only)) {
+    if (records.length === 0) continue;
+    if (options.only) for (const hash of hashesIn(records)) spokenOf.add(hash);
+    const lines = records.map((record) => {
+      // A backup with a line that its own check refuses could never be restored.
+      const readable = admit(record).ok;
+      counts[readable ? store : 'setAside'] += 1;
+      return readable ? record : { setAside: record };
+    });
+    yield piece(lines);
   }
-  for (const hash of await blobHashes(connection)) {
+  for (const hash of options.only ? spokenOf : await blobHashes(connection)) {
     const photo = await connection.transact(['photos'], 'readonly', (t) => t.objectStore('photos').get(hash));
     if (!photo || !(options.photos || isLoggerFile(photo.record))) continue;
     counts.photos += 1;

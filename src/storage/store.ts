@@ -3,6 +3,7 @@ import type { PhotoRecord } from '#shared/record/photo.ts';
 import type { Gated, Header } from '#shared/record/read.ts';
 import type { DocType, ForeignRevision, Revision, RevisionOf } from '#shared/record/revision.ts';
 import type { Summary } from '#shared/record/summary.ts';
+import type { BackupOptions } from './backup.ts';
 import type { Checked, RestoreOutcome } from './backup-check.ts';
 import type { Counts } from './reader.ts';
 
@@ -85,7 +86,8 @@ export interface Store {
   counts(): Promise<Counts>;
   /** Whether the second copy, the lines file, is being kept; false until it is open, a moment after the database. */
   linesKept(): boolean;
-  backup(options: { photos: boolean; app: string; at: number }): AsyncGenerator<string>;
+  /** `only`: some subjects and documents, in the same form, for another phone to merge. */
+  backup(options: BackupOptions): AsyncGenerator<string>;
   checkBackup(text: string): Checked;
   /**
    * Merges a checked backup: union of entries, headers and revisions. Writing it twice changes nothing. Refused

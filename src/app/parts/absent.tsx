@@ -1,7 +1,7 @@
 import { Screen } from './screen.tsx';
 
 /** The address names something that this phone does not have. */
-export function Absent({ what }: { what: 'tube' | 'oven load' }) {
+export function Absent({ what }: { what: 'tube' | 'oven load' | 'plan' }) {
   return (
     <Screen title={`No such ${what}`} back={{ to: '/', label: 'Bench' }}>
       <p>

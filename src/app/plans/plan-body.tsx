@@ -85,6 +85,13 @@ export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; ma
         ]}
       />
       {plan.note && <p>{plan.note}</p>}
+      <Rows label="Hand it on">
+        <Row
+          to={`/hand/plan/${doc}`}
+          title="To another phone"
+          about="As a file, or as codes for its camera"
+        />
+      </Rows>
       <Caution>
         The wall is your choice: this app does not check strength here. What carries people needs tests, local
         rules and licensed review.

@@ -6,8 +6,8 @@ const tabs = [
     label: 'Bench',
     under: ['/build', '/mix', '/oven', '/weigh', '/measure', '/start', '/clocks', '/timer'],
   },
-  { to: '/plans', label: 'Plans', under: ['/plans', '/plan'] },
-  { to: '/record', label: 'Record', under: ['/record'] },
+  { to: '/plans', label: 'Plans', under: ['/plans', '/plan', '/hand/plan'] },
+  { to: '/record', label: 'Record', under: ['/record', '/hand/build'] },
   { to: '/shelf', label: 'Shelf', under: ['/shelf', '/data', '/settings'] },
 ] as const;
 
