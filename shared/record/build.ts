@@ -33,6 +33,14 @@ export const buildHeader = z.looseObject({
   coreMass: z.optional(nonNegative),
   coreResin: z.optional(nonNegative),
   resin: resinSystemBody,
+  /** Which documents on the shelf these are, so that lots of them can be told: each cloth with its m2. */
+  takes: z.optional(
+    z.looseObject({
+      cloths: z.array(z.looseObject({ item: id, area: positive })),
+      resin: id,
+      tape: z.optional(id),
+    }),
+  ),
   release: z.optional(releaseSystemBody),
   tape: z.optional(tapeBody),
   goal: resinGoal,

@@ -216,7 +216,9 @@ export const entry = z.discriminatedUnion('kind', [
     lot: id,
     /** Its label then, so that a record can be read without the shelf. */
     label: z.string(),
-    /** m2 or m, where no weighing or pouring tells it */
+    /** What on the shelf it is a lot of: a wall may take several cloths. */
+    item: z.optional(id),
+    /** m of tape; of cloth the m2 planned, where several are weighed as one */
     amount: z.optional(nonNegative),
   }),
   z.looseObject({ ...base, kind: z.literal('note'), text }),

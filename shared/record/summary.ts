@@ -35,6 +35,8 @@ export const buildSummary = z.looseObject({
   wantedFiberVolume: positive,
   /** kg, with film left inside still in it */
   curedMass: z.optional(nonNegative),
+  /** kg after end trim, film in it: what goes into a structure */
+  trimmedMass: z.optional(nonNegative),
   filmLeft: z.optional(nonNegative),
   /** Core in the wall, sheet and the resin its faces drink, kg */
   core: z.optional(nonNegative),

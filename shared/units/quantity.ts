@@ -39,6 +39,8 @@ const percent = shown('%', 1, '35 %');
 const quantities = {
   mass: define('a mass', 'mass', shown('g', 1, '116.1 g'), shown('oz', 2, '4.1 oz'), measured),
   length: define('a length', 'length', shown('mm', 1, '1905 mm'), shown('in', 3, '6 ft 3 in')),
+  // Tape on its reel: meters and feet, where other lengths are millimeters and inches.
+  reelLength: define('a length', 'length', shown('m', 1, '50 m'), shown('ft', 1, '160 ft')),
   diameter: define('a diameter', 'length', shown('mm', 2, '38.1 mm'), shown('in', 3, '1 1/2 in')),
   thickness: define(
     'a thickness',

@@ -1,4 +1,5 @@
 export { activationEnergy, type TimePoint, timeAtTemperature } from './arrhenius.ts';
+export { centerOfGravity, type PlacedMass } from './center-of-gravity.ts';
 export { cupsFor, resinToMix } from './cups.ts';
 export { cureTimeUsed } from './cure-time.ts';
 export { demoldClearance, hoopExpansion, looseTemperature } from './demold.ts';

@@ -24,6 +24,8 @@ const optional = new Set([
 ]);
 const anySign = new Set([
   'readings.0.time',
+  'parts.0.position',
+  'parts.1.position',
   'channels.0.0.time',
   'channels.1.0.time',
   'time of interpolateProfile',

@@ -2,6 +2,8 @@
 export const mayBeNone: readonly string[] = [
   'blendEquivalentWeight 0.mass',
   'blendEquivalentWeight 1.mass',
+  'centerOfGravity parts.0.position',
+  'centerOfGravity parts.1.position',
   'compositeDensity fiberVolumeFraction',
   'correctionForOvershoot resinPoured',
   'correctionForOvershoot hardenerPoured',

@@ -74,6 +74,12 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
     { mass: 80, equivalentWeight: 189 },
     { mass: 10, equivalentWeight: 183 },
   ],
+  centerOfGravity: {
+    parts: [
+      { mass: 0.31, position: -0.4 },
+      { mass: 0.24, position: 1.9 },
+    ],
+  },
   compositeDensity: { fiberVolumeFraction: 0.35, ...densities },
   correctionForOvershoot: poured,
   cupsFor: {

@@ -1,4 +1,5 @@
 import type { BuildState } from '#shared/record/build-state.ts';
+import type { StageName } from '#shared/record/checklist.ts';
 import type { LotKind } from '#shared/record/lot.ts';
 import { partMasses } from './masses.ts';
 
@@ -27,25 +28,42 @@ function drawsOfCups(state: BuildState): Draw[] {
   );
 }
 
-function drawOfCloth(state: BuildState): Draw[] {
-  const last = state.lots.filter((l) => l.entry.of === 'cloth').at(-1);
-  if (!last) return [];
-  const { lot, amount, happenedAt: at } = last.entry;
-  const cut = amount ?? partMasses(state).cloth / state.header.cloth.arealWeight;
-  return [{ of: 'cloth', lot, amount: cut, at }];
+/** Cloth is cut and tape is pulled in one go: of each thing on the shelf the lot turned to last gives all of it. */
+function lastLots({ lots }: BuildState, of: LotKind) {
+  const own = lots.filter((l) => l.entry.of === of);
+  return [...new Map(own.map((l) => [l.entry.item ?? '', l.entry])).values()];
 }
 
-function drawsOfTape({ lots }: BuildState): Draw[] {
-  return lots.flatMap(({ entry }): Draw[] =>
-    entry.of === 'tape' && entry.amount !== undefined
-      ? [{ of: 'tape', lot: entry.lot, amount: entry.amount, at: entry.happenedAt }]
-      : [],
+/** When work of a stage was first ticked: a lot that was counted before then still held what this build took. */
+function firstTick({ stages }: BuildState, stage: StageName): number | undefined {
+  const times = stages
+    .filter((s) => s.stage === stage)
+    .flatMap((s) => s.steps.flatMap(({ done }) => done?.at ?? []));
+  return times.length > 0 ? Math.min(...times) : undefined;
+}
+
+function drawsOfCloth(state: BuildState): Draw[] {
+  const { cloth, clothMass } = state.header;
+  const cut = partMasses(state).cloth;
+  const at = firstTick(state, 'cut') ?? state.weights.get('cutCloth')?.entry.happenedAt;
+  return lastLots(state, 'cloth').map(({ lot, amount, happenedAt }) => ({
+    of: 'cloth',
+    lot,
+    amount: amount === undefined ? cut / cloth.arealWeight : (amount * cut) / clothMass,
+    at: at ?? happenedAt,
+  }));
+}
+
+function drawsOfTape(state: BuildState): Draw[] {
+  const at = firstTick(state, 'shrinkTape');
+  return lastLots(state, 'tape').flatMap(({ lot, amount, happenedAt }): Draw[] =>
+    amount === undefined ? [] : [{ of: 'tape', lot, amount, at: at ?? happenedAt }],
   );
 }
 
 /** Follows from what was weighed and poured, so that a correction there corrects the shelf too. */
 export const drawsOf = (state: BuildState): Draw[] => [
-  ...drawOfCloth(state),
+  ...drawsOfCloth(state),
   ...drawsOfCups(state),
   ...drawsOfTape(state),
 ];

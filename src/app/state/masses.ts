@@ -5,6 +5,8 @@ export interface PartMasses {
   cloth: number;
   /** Cured tube before end trim, or tube and offcuts together; film still in it, kg */
   cured?: number;
+  /** What goes into a structure: without its offcuts, film still in it, kg */
+  trimmed?: number;
   /** Film that went in less film that came out, kg */
   filmLeft?: number;
   /** Wet cloth between its films, kg */
@@ -17,8 +19,10 @@ export interface PartMasses {
 /** The weights that results are computed from. A tube trimmed before it was weighed counts with its offcuts. */
 export function partMasses(state: BuildState): PartMasses {
   const mass = (what: Parameters<BuildState['weights']['get']>[0]) => state.weights.get(what)?.entry.mass;
-  const trimmed = mass('trimmed');
-  const cured = mass('cured') ?? (trimmed === undefined ? undefined : trimmed + (mass('offcut') ?? 0));
+  const offcut = mass('offcut') ?? 0;
+  const asTrimmed = mass('trimmed');
+  const cured = mass('cured') ?? (asTrimmed === undefined ? undefined : asTrimmed + offcut);
+  const trimmed = asTrimmed ?? (cured === undefined ? undefined : Math.max(0, cured - offcut));
   const filmIn = mass('filmIn');
   const { coreMass, coreResin = 0 } = state.header;
   const wet = mass('wetCloth');
@@ -26,6 +30,7 @@ export function partMasses(state: BuildState): PartMasses {
   return {
     cloth: mass('cutCloth') ?? state.header.clothMass,
     ...(cured !== undefined && { cured }),
+    ...(trimmed !== undefined && { trimmed }),
     ...(filmIn !== undefined && { filmLeft: Math.max(0, filmIn - (mass('filmOut') ?? 0)) }),
     ...(wet !== undefined && { wet }),
     ...(wetFilms !== undefined && { wetFilms }),

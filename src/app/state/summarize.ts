@@ -14,7 +14,7 @@ const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
 function buildSummary(state: BuildState): BuildSummary {
   const { header } = state;
-  const { cloth, cured, filmLeft, core } = partMasses(state);
+const { cloth, cured, trimmed, filmLeft, core } = partMasses(state);
   const weighed = state.weights.get('cutCloth')?.entry.mass || undefined;
   const mixed = state.cups.filter((c) => c.discardedAt === undefined).map((c) => c.resin + c.hardener);
   return {
@@ -37,6 +37,7 @@ function buildSummary(state: BuildState): BuildSummary {
     resinDensity: header.resin.curedDensity,
     wantedFiberVolume: header.goal.fiberVolumeFraction,
     ...(cured !== undefined && { curedMass: cured }),
+    ...(trimmed !== undefined && { trimmedMass: trimmed }),
     ...(filmLeft !== undefined && { filmLeft }),
     ...(core !== undefined && { core }),
     ...(mixed.length > 0 && { resinMixed: sum(mixed) }),
