@@ -14,7 +14,7 @@ const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
 function buildSummary(state: BuildState): BuildSummary {
   const { header } = state;
-const { cloth, cured, trimmed, filmLeft, core } = partMasses(state);
+  const { cloth, cured, trimmed, filmLeft, core } = partMasses(state);
   const weighed = state.weights.get('cutCloth')?.entry.mass || undefined;
   const mixed = state.cups.filter((c) => c.discardedAt === undefined).map((c) => c.resin + c.hardener);
   return {
