@@ -5,6 +5,7 @@ import { id, kelvin, name, nonNegative, positive, stamp, zone } from './common.t
 import { cureSchedule } from './cure-schedule.ts';
 import type { Known } from './known.ts';
 import { ovenLimit } from './oven-load.ts';
+import { mandrelBody } from './mandrel.ts';
 import { resinGoal } from './plan.ts';
 import { releaseSystemBody } from './release-system.ts';
 import { resinSystemBody } from './resin-system.ts';
@@ -47,6 +48,8 @@ export const buildHeader = z.looseObject({
   route: z.array(checklistStage),
   schedule: z.optional(cureSchedule),
   mandrelDiameter: z.optional(positive),
+  /** Off the shelf; absent when only its diameter was typed. */
+  mandrel: z.optional(mandrelBody),
   tubeLength: z.optional(positive),
   plies: z.optional(positive),
   serviceTemperature: z.optional(kelvin),

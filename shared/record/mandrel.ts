@@ -14,6 +14,8 @@ export const mandrelBody = z.looseObject({
   /** What its end plugs and its masking stand, K; both are felt by the air */
   plugsTo: z.optional(kelvin),
   maskingTo: z.optional(kelvin),
+  /** m; without it a solid bar */
+  wall: z.optional(positive),
   typical: z.optional(z.boolean()),
   note: z.optional(text),
 });

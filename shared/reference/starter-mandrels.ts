@@ -3,13 +3,14 @@ import { millimeters } from './quantities.ts';
 
 const note = 'Typical size. Measure yours where the first ply will lie.';
 
-// Stock sizes of drawn aluminum tube and ground steel bar: common practice, no source.
+// Stock sizes of drawn aluminum tube, wall 0.065 in, and ground steel bar: common practice, no source.
 export const starterMandrels = {
   'starter-mandrel-aluminum-25': {
     name: 'Aluminum tube, 25 mm (1 in)',
     material: 'aluminum',
     diameter: millimeters(25.4),
     length: millimeters(1830),
+    wall: millimeters(1.65),
     typical: true,
     note,
   },
@@ -18,6 +19,7 @@ export const starterMandrels = {
     material: 'aluminum',
     diameter: millimeters(38.1),
     length: millimeters(2440),
+    wall: millimeters(1.65),
     typical: true,
     note,
   },
@@ -26,6 +28,7 @@ export const starterMandrels = {
     material: 'aluminum',
     diameter: millimeters(50.8),
     length: millimeters(2440),
+    wall: millimeters(1.65),
     typical: true,
     note,
   },

@@ -33,13 +33,19 @@ export function starterShelf(): Shelved[] {
  * first: the same id with another body would leave two phones with two truths.
  */
 export function starterRevisions(): Revision[] {
-  return starterShelf().map((item) => ({
-    record: 'revision',
-    v: revisionVersion,
-    id: `${item.doc}-1`,
-    parents: [],
-    at: 0,
-    device: 'starter',
-    ...item,
-  }));
+  return starterShelf().flatMap((item) => {
+    const first: Revision = {
+      record: 'revision',
+      v: revisionVersion,
+      id: `${item.doc}-1`,
+      parents: [],
+      at: 0,
+      device: 'starter',
+      ...item,
+    };
+    if (item.type !== 'mandrel' || item.body.wall === undefined) return [first];
+    // The first mandrels had no wall: phones that hold them must not meet another body under the same id.
+    const { wall: _, ...body } = item.body;
+    return [{ ...first, body } as Revision, { ...first, id: `${item.doc}-2`, parents: [first.id] }];
+  });
 }

@@ -1,19 +1,19 @@
-import { activationEnergy, middlePoint, type TimePoint } from './arrhenius.ts';
-import { finite, notNegative } from './check.ts';
-import { equivalentTime } from './equivalent-time.ts';
-import type { Reading } from './readings.ts';
+import type { TimePoint } from './arrhenius.ts';
+import { finite } from './check.ts';
+import { cureCounting, eachPart, shareOfStretch } from './cure-counting.ts';
+import { eachStretch, type Reading } from './readings.ts';
 
 /**
  * Share of the data sheet's cure time that a history has used: 1 is a full cure by the sheet. It counts
  * time by its temperature and nothing else. It is not a degree of cure: cure times on a sheet are not
- * equal conversions, and an off-ratio cup never cures.
+ * equal conversions, and an off-ratio cup never cures. `cureProgress` counts with more care.
  *
  * @param readings in order of time, `time` s and `temperature` K; none or one gives 0
  * @param curePoints from the data sheet, one or more: so many s at so many K, both greater than 0
- * @param activationEnergy J/mol, at least 0; without it two cure points at different temperatures give it
+ * @param activationEnergy J/mol, at least 0; without it two cure points at different temperatures give
+ *   it, and one is counted on the safe side, as `cureCounting` says
  * @returns share, at least 0; more than 1 when cured longer
- * @throws RangeError naming the field; `activationEnergy` when it is missing with one cure point only;
- *   `curePoints` when they say that hotter takes longer
+ * @throws RangeError naming the field; `curePoints` when they say that hotter takes longer
  *
  * Formula: integral of dt / t(T), ln t straight in 1/T through the cure points.
  * Source: ASTM C1074, maturity by equivalent age.
@@ -31,23 +31,12 @@ export function cureTimeUsed(input: {
   curePoints: readonly TimePoint[];
   activationEnergy?: number | undefined;
 }): number {
-  const middle = middlePoint(input.curePoints, 'curePoints');
-  const used = equivalentTime({
-    readings: input.readings,
-    referenceTemperature: middle.temperature,
-    activationEnergy: energyOf(input),
+  const counting = cureCounting(input);
+  let used = 0;
+  eachStretch(input, (lasts, from, to) => {
+    eachPart(lasts, from, to, [counting.temperature], (part, begin, end) => {
+      used += shareOfStretch(counting, part, begin, end);
+    });
   });
-  return finite(used / middle.time, 'curePoints');
-}
-
-function energyOf(input: {
-  curePoints: readonly TimePoint[];
-  activationEnergy?: number | undefined;
-}): number {
-  if (input.activationEnergy !== undefined || input.curePoints.length < 2) {
-    return notNegative(input, 'activationEnergy', 'J/mol');
-  }
-  const fitted = activationEnergy(input.curePoints);
-  if (fitted >= 0) return fitted;
-  throw new RangeError('curePoints must take less time where they are hotter, got more');
+  return finite(used, 'curePoints');
 }

@@ -44,13 +44,25 @@ export function equivalentTime(input: {
   referenceTemperature: number;
   activationEnergy: number;
 }): number {
-  const pull = notNegative(input, 'activationEnergy', 'J/mol') / gasConstant;
+  const energy = notNegative(input, 'activationEnergy', 'J/mol');
   const reference = positive(input, 'referenceTemperature', 'K');
   let total = 0;
   eachStretch(input, (lasts, from, to) => {
-    total += lasts * meanRate(from, to, pull, reference, pull / Math.max(from, to) + NEGLIGIBLE);
+    total += equivalentStretch(lasts, from, to, reference, energy);
   });
   return finite(total, 'referenceTemperature');
+}
+
+/** Equivalent time of one straight stretch, s at the reference. */
+export function equivalentStretch(
+  lasts: number,
+  from: number,
+  to: number,
+  reference: number,
+  activationEnergy: number,
+): number {
+  const pull = activationEnergy / gasConstant;
+  return lasts * meanRate(from, to, pull, reference, pull / Math.max(from, to) + NEGLIGIBLE);
 }
 
 /** Mean of the rate over a straight stretch, halved until each half is smooth. */

@@ -101,8 +101,14 @@ export function askedFields({ type, texts }: ItemDraft): Field[] {
 
 /** One sentence for what two fields say together. */
 export function pairProblem(draft: ItemDraft, path: string): string | undefined {
-  if (draft.type !== 'tape') return undefined;
   const at = (key: string) => draft.numbers.get(key)?.si.value;
+  if (draft.type === 'mandrel' && path === 'wall') {
+    const tooThick = (at('wall') ?? 0) > (at('diameter') ?? Number.POSITIVE_INFINITY) / 2;
+    return tooThick
+      ? 'A wall is at most half the diameter: check the two, or leave it empty for a bar.'
+      : undefined;
+  }
+  if (draft.type !== 'tape') return undefined;
   const [shrinks, pulls, highest] = [at('shrinksFrom'), at('pullsFrom'), at('highestTemperature')];
   if (path === 'pullsFrom' && shrinks !== undefined && pulls !== undefined && pulls < shrinks) {
     return 'It cannot pull hardest before it begins to shrink: check the two.';

@@ -27,6 +27,7 @@ export function freezeBuild(
   const release = findDoc('release', draft.release.value);
   const tape = findDoc('tape', draft.tape.value);
   const limits = limitsBeside(draft.walled?.wall.pieces, draft.mandrel.value);
+  const mandrel = findDoc('mandrel', draft.mandrel.value);
   const mandrelDiameter = draft.mandrelDiameter.si.value;
   const tubeLength = draft.tubeLength.si.value;
   const plies = draft.plies.si.value;
@@ -46,6 +47,7 @@ export function freezeBuild(
     resin: materials.resin.body,
     ...(release && { release: release.body }),
     ...(tape && { tape: tape.body }),
+    ...(mandrel && { mandrel: mandrel.body }),
     goal,
     route: checklist.body.stages,
     ...(plan && { schedule: plan.body.schedule, serviceTemperature: plan.body.serviceTemperature }),
