@@ -174,6 +174,9 @@ export const itemFields: Record<ItemType, readonly Field[]> = {
       options: { ...heat, optional: true },
       hint: () =>
         `In the air: paper masking about ${show(celsius(80), 'temperature', 0)}, silicone tape ${show(celsius(200), 'temperature', 0)}; empty without masking`,
+    },
+    {
+      as: 'number',
       path: 'wall',
       label: 'Wall of the mandrel',
       options: { quantity: 'thickness', min: 1e-4, max: 0.1, optional: true },
