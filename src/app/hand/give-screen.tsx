@@ -23,8 +23,8 @@ function Give({ parcel, back, about }: Props) {
   if (Array.isArray(shown)) {
     return (
       <Screen
-        kicker={parcel.name}
-        title="Hold it before the other camera"
+        keys
+        title="For its camera"
         back={back}
         actions={
           <Action
