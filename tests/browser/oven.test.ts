@@ -105,12 +105,15 @@ test('a tube that is ready goes in, the oven is lit, and both journals know it a
 
 test('a schedule over a limit is warned about before it is lit, with by how much', async ({ page }) => {
   await open(page, '/oven/new', taped, 0);
-  await page.getByLabel('Hold at').fill('88');
-  await expect(page.getByText(loosely('6 °C over what the release film bears'))).toBeVisible();
-  await page.getByLabel('Hold for').fill('12 apples');
+  await button(phoneWithOwnClock(page), /^1 Ramp to/).tap();
+  await page.getByLabel('Ramps to', { exact: true }).fill('88');
+  await expect(page.getByText(loosely('6 °C over what the release film bears')).first()).toBeVisible();
+  await button(phoneWithOwnClock(page), /^2 Hold/).tap();
+  await page.getByLabel('Lasts', { exact: true }).fill('12 apples');
+  await button(phoneWithOwnClock(page), /^2 Hold/).tap();
   await button(phoneWithOwnClock(page), 'Oven is lit').tap();
   await expect(page.getByRole('alert')).toContainText('12 apples');
-  await expect(page.getByLabel('Hold for')).toHaveValue('12 apples');
+  await expect(page.getByLabel('Lasts', { exact: true })).toHaveValue('12 apples');
 });
 
 test('a temperature is logged in two taps, and stands after a reload', async ({ page }) => {

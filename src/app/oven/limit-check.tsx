@@ -1,26 +1,19 @@
+import { Explain } from '#app/parts/explain.tsx';
 import { Lines } from '#app/parts/figure.tsx';
-import { Caution, Warning } from '#app/parts/warning.tsx';
+import { Caution } from '#app/parts/warning.tsx';
 import { show } from '#app/state/show.ts';
-import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import type { OvenLimit } from '#shared/record/oven-load.ts';
-import { brokenBy, cutoffOf } from './oven-limits.ts';
+import { cutoffOf } from './oven-limits.ts';
 
 const feels: Record<OvenLimit['sees'], string> = { air: 'air', part: 'part', element: 'element' };
 
-/** Before it is lit: what everything in there bears, and what this schedule would break. */
-export function LimitCheck({ schedule, limits }: { schedule: CureSchedule; limits: readonly OvenLimit[] }) {
+const unknownSource = 'Written down before this app kept where limits come from.';
+
+/** What everything in there bears, where it is felt, and where the figure comes from. */
+export function LimitList({ limits }: { limits: readonly OvenLimit[] }) {
+  if (limits.length === 0) return null;
   return (
-    <>
-      {brokenBy(schedule, limits).map(({ limit, by, hottest }) => (
-        <Warning
-          key={limit.name}
-          kind="amber"
-          title={`${show(by, 'temperatureDifference', 0)} over what the ${limit.name} bears`}
-        >
-          The schedule goes to {show(hottest, 'temperature', 0)}, the {limit.name} is good to{' '}
-          {show(limit.highest, 'temperature', 0)}. Hold cooler and longer, or change the {limit.name}.
-        </Warning>
-      ))}
+    <section>
       <h2>What is in there is good to</h2>
       <Lines
         rows={limits.map((l) => [
@@ -28,7 +21,20 @@ export function LimitCheck({ schedule, limits }: { schedule: CureSchedule; limit
           show(l.highest, 'temperature', 0),
         ])}
       />
-    </>
+      <Explain
+        of="The limits"
+        formula="reading − what its sensor reads too high + unevenness of the oven ≤ limit"
+        values={limits.map((l) => [l.name, show(l.highest, 'temperature')])}
+        source="each its own, as above"
+        sure="A data sheet goes before all of these. Tape, masking and plugs feel the air and the element, release, core and resin the part."
+      >
+        {limits.map((l) => (
+          <p key={l.name}>
+            <strong>{l.name}:</strong> {l.source ?? unknownSource}
+          </p>
+        ))}
+      </Explain>
+    </section>
   );
 }
 

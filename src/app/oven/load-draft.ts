@@ -1,14 +1,9 @@
 import { type Signal, signal } from '@preact/signals';
 import { presentStage } from '#app/build/position.ts';
 import { wetCups } from '#app/clocks/tape-deadline.ts';
-import {
-  type CureDraft,
-  cureDraft,
-  fillCure,
-  firstSchedule,
-  saysTheSame,
-  scheduleOf,
-} from '#app/plans/cure-draft.ts';
+import { splitPostcure } from '#app/cure/bands.ts';
+import { type CureDraft, cureDraft, firstSchedule, scheduleOf } from '#app/cure/cure-draft.ts';
+import { fillCure } from '#app/cure/cure-edits.ts';
 import { show } from '#app/state/show.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { stageNames } from '#shared/record/checklist.ts';
@@ -53,19 +48,27 @@ export interface ScheduleChoice {
   schedule: CureSchedule;
 }
 
+/** '66 °C, 3 h', 'Postcure 90 °C, 4 h' */
+function scheduleSays(schedule: CureSchedule): string {
+  const hold = holdOf(schedule);
+  const free = schedule.stages[0]?.offMandrel ? 'Postcure ' : '';
+  return `${free}${show(hold.temperature, 'temperature')}, ${show(hold.lasts, 'duration')}`;
+}
+
 /** What the chosen builds were planned with, each schedule once; where they have none, the starter schedules. */
 export function scheduleChoices(builds: readonly BuildState[]): ScheduleChoice[] {
   const planned = new Map<string, ScheduleChoice>();
   for (const { header } of builds) {
     const { schedule } = header;
     if (!schedule) continue;
-    const key = JSON.stringify(schedule);
-    const name = `${header.name} no. ${header.number}`;
-    const known = planned.get(key);
-    const hold = holdOf(schedule);
-    const says = `${show(hold.temperature, 'temperature')}, ${show(hold.lasts, 'duration')}`;
-    const label = known ? `${known.label} and ${name}` : `${says}, planned for ${name}`;
-    planned.set(key, { value: key, label, schedule });
+    const { cure, postcure } = splitPostcure(schedule);
+    for (const part of postcure ? [cure, postcure] : [cure]) {
+      const key = JSON.stringify(part);
+      const name = `${header.name} no. ${header.number}`;
+      const known = planned.get(key);
+      const label = known ? `${known.label} and ${name}` : `${scheduleSays(part)}, planned for ${name}`;
+      planned.set(key, { value: key, label, schedule: known?.schedule ?? part });
+    }
   }
   const starters = Object.entries(starterSchedules).map(([value, { name, schedule }]) => ({
     value,
@@ -77,13 +80,16 @@ export function scheduleChoices(builds: readonly BuildState[]): ScheduleChoice[]
 
 export function loadDraft(builds: readonly BuildState[], loads: readonly OvenState[]): LoadDraft {
   const chosen = builds.filter((b) => wantsHeat(b) && !loadOf(b, loads));
-  const planned = scheduleChoices(chosen).find((c) => chosen.some((b) => b.header.schedule === c.schedule));
+  const choices = scheduleChoices(chosen);
+  const free = chosen.length > 0 && chosen.every((b) => presentStage(b)?.stage === 'postcure');
   const [first] = Object.entries(starterSchedules).filter(([, s]) => s.schedule === firstSchedule);
+  const planned = choices.slice(0, choices.length - Object.keys(starterSchedules).length);
+  const fits = planned.find((c) => (c.schedule.stages[0]?.offMandrel === true) === free) ?? planned[0];
   return {
     builds: signal(new Set(chosen.map((b) => b.header.id))),
     unread: signal(new Set()),
-    schedule: signal(planned?.value ?? first?.[0] ?? ''),
-    cure: cureDraft(planned?.schedule ?? firstSchedule),
+    schedule: signal(fits?.value ?? first?.[0] ?? ''),
+    cure: cureDraft(fits?.schedule ?? firstSchedule),
   };
 }
 
@@ -93,10 +99,7 @@ export function chooseSchedule(draft: LoadDraft, { value, schedule }: ScheduleCh
 }
 
 /** The schedule to freeze: as chosen while nobody retyped it, else as typed. */
-export function scheduleFrom(draft: LoadDraft, choices: readonly ScheduleChoice[]): CureSchedule | undefined {
-  const chosen = choices.find((c) => c.value === draft.schedule.value)?.schedule;
-  return chosen && saysTheSame(draft.cure, chosen) ? chosen : scheduleOf(draft.cure);
-}
+export const scheduleFrom = (draft: LoadDraft): CureSchedule | undefined => scheduleOf(draft.cure);
 
 export function toggled(set: ReadonlySet<string>, id: string): ReadonlySet<string> {
   const next = new Set(set);

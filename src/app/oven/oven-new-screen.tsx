@@ -1,12 +1,11 @@
 import { signal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import { cureIsGood, focusWrong } from '#app/cure/check-cure.ts';
+import { ScheduleEditor } from '#app/cure/schedule-editor.tsx';
 import { Action, LinkButton } from '#app/parts/action.tsx';
-import { QuantityField, SelectField } from '#app/parts/field.tsx';
-import { allGood } from '#app/parts/quantity-input.ts';
+import { SelectField } from '#app/parts/field.tsx';
 import { Empty } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
-import { cureFieldsOf } from '#app/plans/cure-draft.ts';
-import { ScheduleLine } from '#app/plans/schedule-line.tsx';
 import { goInstead } from '#app/router.ts';
 import { openBuilds, openOvenLoads } from '#app/state/journals.ts';
 import { zoneAt } from '#app/state/now.ts';
@@ -16,7 +15,7 @@ import { theStore } from '#app/state/shop.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import { lightDrafts } from './light.ts';
-import { LimitCheck, OvenCautions } from './limit-check.tsx';
+import { LimitList, OvenCautions } from './limit-check.tsx';
 import {
   chooseSchedule,
   type LoadDraft,
@@ -66,28 +65,20 @@ async function light(builds: readonly BuildState[], draft: LoadDraft, schedule: 
   goInstead(`/oven/${header.id}`);
 }
 
-function ScheduleFields({ draft, builds }: { draft: LoadDraft; builds: readonly BuildState[] }) {
+function SchedulePick({ draft, builds }: { draft: LoadDraft; builds: readonly BuildState[] }) {
   const choices = scheduleChoices(builds);
   const planned = new Set(builds.map((b) => JSON.stringify(b.header.schedule)));
-  const { holdAt, holdFor, rampRate } = draft.cure;
   return (
-    <>
-      <SelectField
-        label="Schedule"
-        value={draft.schedule.value}
-        options={choices}
-        hint={planned.size > 1 ? 'These tubes were planned differently: choose one for all.' : undefined}
-        onChange={(value) => {
-          const choice = choices.find((c) => c.value === value);
-          if (choice) chooseSchedule(draft, choice);
-        }}
-      />
-      <div class="field-pair">
-        <QuantityField label="Hold at" input={holdAt} />
-        <QuantityField label="Hold for" input={holdFor} hint="like 3 h or 90 min" />
-      </div>
-      <QuantityField label="Ramp" input={rampRate} />
-    </>
+    <SelectField
+      label="Schedule"
+      value={draft.schedule.value}
+      options={choices}
+      hint={planned.size > 1 ? 'These tubes were planned differently: choose one for all.' : undefined}
+      onChange={(value) => {
+        const choice = choices.find((c) => c.value === value);
+        if (choice) chooseSchedule(draft, choice);
+      }}
+    />
   );
 }
 
@@ -97,11 +88,16 @@ export function OvenNewScreen() {
   const number = useNumber();
   const builds = openBuilds.value;
   const chosen = builds.filter((b) => draft.builds.value.has(b.header.id) && !loadOf(b, openOvenLoads.value));
-  const schedule = scheduleFrom(draft, scheduleChoices(chosen));
-  const limits = limitsOf(chosen.map((b) => b.header));
+  const schedule = scheduleFrom(draft);
+  const resins = chosen.map((b) => b.header.resin);
+  const free = schedule?.stages.every((s) => s.offMandrel) === true;
+  const limits = limitsOf(
+    chosen.map((b) => b.header),
+    free,
+  );
   const press = async () => {
-    if (!allGood(cureFieldsOf(draft.cure)) || !schedule) {
-      document.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+    if (!cureIsGood(draft.cure, resins[0]) || !schedule) {
+      focusWrong();
       return;
     }
     await light(chosen, draft, schedule);
@@ -127,15 +123,14 @@ export function OvenNewScreen() {
       )}
       {chosen.length > 0 && (
         <>
-          <ScheduleFields draft={draft} builds={chosen} />
-          {schedule && (
-            <ScheduleLine
-              schedule={schedule}
-              limit={limits[0]?.highest}
-              limitName={limits[0] && `${limits[0].name} limit`}
-            />
-          )}
-          {schedule && <LimitCheck schedule={schedule} limits={limits} />}
+          <SchedulePick draft={draft} builds={chosen} />
+          <ScheduleEditor
+            draft={draft.cure}
+            limits={limits}
+            resins={resins}
+            tape={free ? undefined : chosen.find((b) => b.header.tape)?.header.tape}
+          />
+          <LimitList limits={limits} />
           <SensorRows draft={draft} builds={chosen} />
           <OvenCautions limits={limits} />
         </>

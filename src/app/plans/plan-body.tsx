@@ -1,3 +1,6 @@
+import { LimitWarnings } from '#app/cure/limit-warnings.tsx';
+import { tapeSays } from '#app/cure/tape-words.ts';
+import { LinkButton } from '#app/parts/action.tsx';
 import { Figures, Lines } from '#app/parts/figure.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
@@ -8,8 +11,9 @@ import { mandrelLine } from '#app/wall/wall-lines.ts';
 import { hasWall } from '#app/wall/wall-model.ts';
 import type { Plan } from '#shared/record/plan.ts';
 import { formatRatio } from '#shared/units/ratio.ts';
-import { lowestLimit, planCautions } from './plan-cautions.ts';
+import { planCautions } from './plan-cautions.ts';
 import { estimatePlan, type PlanEstimate, type PlanMaterials } from './plan-estimate.ts';
+import { planLimits } from './plan-limits.ts';
 import { ScheduleLine } from './schedule-line.tsx';
 
 /** Of a plan that only says how much cloth. */
@@ -64,6 +68,7 @@ function ClothWork({ doc }: { doc: string }) {
 export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; materials: PlanMaterials }) {
   const estimate = estimatePlan(plan, materials);
   const { cloth, resin, release, tape } = materials;
+  const limits = planLimits(plan, materials);
   return (
     <>
       {hasWall(plan) ? <PlanWall plan={plan} doc={doc} /> : <PlainFigures estimate={estimate} />}
@@ -74,7 +79,10 @@ export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; ma
       ))}
       {plan.wall && <ClothWork doc={doc} />}
       <h2>Cure</h2>
-      <ScheduleLine schedule={plan.schedule} {...lowestLimit(materials)} />
+      <ScheduleLine schedule={plan.schedule} limits={limits} />
+      <LimitWarnings schedule={plan.schedule} limits={limits} resins={[resin]} />
+      {tape && <p>{tapeSays(plan.schedule, tape)}</p>}
+      <LinkButton to={`/plan/${doc}/cure`}>Change its cure</LinkButton>
       <Facts plan={plan} estimate={estimate} />
       <Lines
         rows={[

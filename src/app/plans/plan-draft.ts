@@ -1,4 +1,5 @@
 import { type Signal, signal } from '@preact/signals';
+import { type CureDraft, cureDraft, scheduleOf } from '#app/cure/cure-draft.ts';
 import { fieldsOf, type MakingDraft, makingDraft, resinGoalOf } from '#app/making/draft.ts';
 import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
 import { findDoc } from '#app/state/documents.ts';
@@ -6,9 +7,9 @@ import { planWithWall } from '#app/wall/plan-with-wall.ts';
 import { plyThickness, type WalledPlan } from '#app/wall/wall-model.ts';
 import { widthForWraps } from '#calc';
 import type { Plan } from '#shared/record/plan.ts';
-import { type CureDraft, cureDraft, cureFieldsOf, scheduleOf } from './cure-draft.ts';
 
-export interface PlanDraft extends MakingDraft, CureDraft {
+export interface PlanDraft extends MakingDraft {
+  cure: CureDraft;
   mandrel: Signal<string>;
   mandrelDiameter: QuantityInput;
   tubeLength: QuantityInput;
@@ -24,7 +25,7 @@ const darkInSun = 348.15;
 export function planDraft(plan?: Plan): PlanDraft {
   return {
     ...makingDraft(plan, false),
-    ...cureDraft(plan?.schedule),
+    cure: cureDraft(plan?.schedule),
     mandrel: signal(plan?.mandrel ?? ''),
     mandrelDiameter: quantityInput(plan?.mandrelDiameter, { quantity: 'diameter', min: 0.003, max: 1 }),
     tubeLength: quantityInput(plan?.tubeLength, { quantity: 'length', min: 0.05, max: 15 }),
@@ -47,7 +48,7 @@ export function planFieldsOf(draft: PlanDraft): QuantityInput[] {
     : draft.fromWall.value
       ? amount
       : [];
-  const typed = [...fieldsOf(draft), ...cureFieldsOf(draft), serviceTemperature];
+  const typed = [...fieldsOf(draft), serviceTemperature];
   return typed.filter((field) => !follows.includes(field));
 }
 
@@ -93,7 +94,7 @@ function followed(plan: Plan, walled: WalledPlan | undefined): Plan {
 export function planOf(draft: PlanDraft): Plan | undefined {
   const clothAmount = clothAmountOf(draft);
   const goal = resinGoalOf(draft);
-  const schedule = scheduleOf(draft);
+  const schedule = scheduleOf(draft.cure);
   const mandrelDiameter = draft.mandrelDiameter.si.value;
   const tubeLength = draft.tubeLength.si.value;
   const plies = draft.plies.si.value;

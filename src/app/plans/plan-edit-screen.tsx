@@ -1,5 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
+import { cureIsGood, focusWrong } from '#app/cure/check-cure.ts';
+import { ScheduleEditor } from '#app/cure/schedule-editor.tsx';
+import { StarterPick } from '#app/cure/starter-pick.tsx';
 import { AnswerFigures } from '#app/making/answer.tsx';
 import { answerOf } from '#app/making/draft.ts';
 import { ClothFields, Pick, ResinFields } from '#app/making/making-fields.tsx';
@@ -12,7 +15,9 @@ import { docsOf, findDoc, saveDoc } from '#app/state/documents.ts';
 import { show } from '#app/state/show.ts';
 import { mandrelLine } from '#app/wall/wall-lines.ts';
 import type { WalledPlan } from '#app/wall/wall-model.ts';
+import { celsius } from '#shared/reference/quantities.ts';
 import { type PlanDraft, planDraft, planFieldsOf, planOf } from './plan-draft.ts';
+import { planLimits } from './plan-limits.ts';
 
 /** What is typed here stays while the builder looks something up elsewhere. */
 const drafts = new Map<string, PlanDraft>();
@@ -47,21 +52,27 @@ function MandrelFields({ draft }: { draft: PlanDraft }) {
   );
 }
 
+const resinOf = (draft: PlanDraft) => findDoc('resin', draft.resin.value)?.body;
+
 function CureFields({ draft }: { draft: PlanDraft }) {
+  const resin = resinOf(draft);
+  const tape = findDoc('tape', draft.tape.value)?.body;
+  const release = findDoc('release', draft.release.value)?.body;
+  const beside = { mandrel: draft.mandrel.value, ...(draft.walled && { wall: draft.walled.wall }) };
   return (
     <>
-      <div class="field-pair">
-        <QuantityField label="Hold at" input={draft.holdAt} />
-        <QuantityField label="Hold for" input={draft.holdFor} hint="like 3 h or 90 min" />
-      </div>
-      <div class="field-pair">
-        <QuantityField label="Ramp" input={draft.rampRate} />
-        <QuantityField
-          label="Hottest in service"
-          input={draft.serviceTemperature}
-          hint="dark in the sun 75 °C"
-        />
-      </div>
+      <QuantityField
+        label="Hottest in service"
+        input={draft.serviceTemperature}
+        hint={`dark in the sun ${show(celsius(75), 'temperature', 0)}, white ${show(celsius(50), 'temperature', 0)}`}
+      />
+      <StarterPick draft={draft.cure} />
+      <ScheduleEditor
+        draft={draft.cure}
+        limits={resin ? planLimits(beside, { resin, release, tape }) : []}
+        resins={resin ? [resin] : []}
+        tape={tape}
+      />
     </>
   );
 }
@@ -95,10 +106,11 @@ export function PlanEditScreen({ params }: { params: Params }) {
 
   const save = async () => {
     nameProblem.value = draft.name.value.trim() ? undefined : 'Give the plan a name, like Upper mast.';
-    const good = allGood(planFieldsOf(draft)) && draft.goal.ratioProblem.value === undefined;
+    const cured = cureIsGood(draft.cure, resinOf(draft));
+    const good = allGood(planFieldsOf(draft)) && cured && draft.goal.ratioProblem.value === undefined;
     const plan = good ? planOf(draft) : undefined;
     if (!plan) {
-      document.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+      focusWrong();
       return;
     }
     const doc = await saveDoc('plan', plan, found ? { doc: found.doc } : {});
