@@ -1,15 +1,20 @@
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
+// CommonJS, so nothing says that it may be left out where nobody solves an equation: the first load and the
+// worker that nests pieces must not carry it.
+const treeshake = { moduleSideEffects: [{ test: /node_modules\/odex\//, sideEffects: false }] };
+
 export default defineConfig({
   base: './',
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  worker: { format: 'es' },
+  worker: { format: 'es', rolldownOptions: { treeshake } },
   build: {
     target: 'es2022',
     // The page's policy allows no data: address for fonts and scripts, so nothing is written into the bundle.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: { treeshake },
   },
   plugins: [
     VitePWA({

@@ -1,4 +1,4 @@
-import type { Entry, EntryOf } from './entry.ts';
+import type { Entry, EntryOf, LifeBasis } from './entry.ts';
 import type { Fact } from './journal.ts';
 
 export interface CupState {
@@ -19,6 +19,8 @@ export interface CupState {
   hardenerAt?: number;
   /** Usable pot life its clock was given, s */
   usableLife?: number;
+  /** What that was reckoned from; a cup of an older version has none, and its life does not move. */
+  basis?: LifeBasis;
   emptyAt?: number;
   discardedAt?: number;
   asItIs?: 'lean' | 'rich';
@@ -63,6 +65,7 @@ function applyToCup(cups: Map<string, CupState>, fact: Fact<Entry>): void {
       if (e.purpose === 'potLife' && cup.hardenerAt === undefined) {
         cup.hardenerAt = e.happenedAt;
         cup.usableLife = e.lasts;
+        if (e.basis) cup.basis = e.basis;
       }
       break;
     case 'cupEmpty':

@@ -54,6 +54,25 @@ export const ratingsOf = ['surface', 'release', 'drySpots', 'straightness'] as c
 export type RatingOf = (typeof ratingsOf)[number];
 export const ovenStages = ['lit', 'off', 'out'] as const;
 
+/** What a pot life was reckoned from when hardener went in. */
+export const lifeBasis = z.looseObject({
+  /** kg of mixed resin in the cup */
+  mass: positive,
+  /** Resin, K: as entered, else the data sheet's */
+  resin: kelvin,
+  /** Air of the shop, K: as entered, else the resin's */
+  air: kelvin,
+  /** How time follows temperature, J/mol */
+  energy: positive,
+  /** Usable life by the data sheet's own point, s */
+  sheet: positive,
+  /** How long it lasts on a film at the resin's temperature, s */
+  film: positive,
+  /** Nobody had entered a temperature. */
+  assumed: z.optional(z.boolean()),
+});
+export type LifeBasis = Known<z.infer<typeof lifeBasis>>;
+
 const round = z.number().check(z.gte(1), z.lte(99));
 
 export const entry = z.discriminatedUnion('kind', [
@@ -120,6 +139,8 @@ export const entry = z.discriminatedUnion('kind', [
     cup: z.optional(id),
     step: z.optional(id),
     round: z.optional(round),
+    /** Of a pot life. */
+    basis: z.optional(lifeBasis),
   }),
   z.looseObject({ ...base, kind: z.literal('clockAnswered'), clock: id }),
   z.looseObject({

@@ -30,6 +30,9 @@ export const potLife = z.looseObject({
 });
 export type PotLife = Known<z.infer<typeof potLife>>;
 
+/** So long at such a temperature. */
+const timeAt = { temperature: kelvin, /** s */ time: positive };
+
 /** A resin with one hardener. The same resin with SLOW and with FAST is two systems. */
 export const resinSystemBody = z.looseObject({
   name,
@@ -46,8 +49,23 @@ export const resinSystemBody = z.looseObject({
   /** Most that may be mixed in one cup, kg */
   largestCup: positive,
   potLife,
+  /** Further pot lives of the data sheet: other masses, other temperatures. */
+  morePotLives: z.optional(z.array(potLife)),
+  /** How long it can be worked spread thin. */
+  thinFilm: z.optional(z.looseObject(timeAt)),
+  gelTimes: z.optional(z.array(z.looseObject({ ...timeAt, /** kg */ mass: z.optional(positive) }))),
+  /** Glass transition after a cure that the data sheet states. */
+  glassAfter: z.optional(z.array(z.looseObject({ ...timeAt, /** K */ glassTransition: kelvin }))),
+  /** kg of resin to one mole of epoxide; of a ratio by equivalents it is the ratio's own */
+  epoxideEquivalent: z.optional(positive),
+  /** kg of hardener to one mole of amine hydrogen */
+  amineEquivalent: z.optional(positive),
+  /** Heat of reaction of the mix, J/kg */
+  reactionHeat: z.optional(positive),
+  /** J/(kg K) */
+  specificHeat: z.optional(positive),
   /** Times at temperature that the data sheet gives for full cure. */
-  curePoints: z.array(z.looseObject({ temperature: kelvin, /** s */ time: positive })),
+  curePoints: z.array(z.looseObject(timeAt)),
   highestTemperature: z.optional(kelvin),
   /** Highest glass transition the system reaches, K */
   glassTransition: z.optional(kelvin),

@@ -29,6 +29,10 @@ const optional = new Set([
   'cureShrinkage',
   'clearance',
   'margin of limitBreaks',
+  'reactionHeat of potLifeNow',
+  'specificHeat of potLifeNow',
+  'reactionHeat of heaviestCoolCup',
+  'specificHeat of heaviestCoolCup',
 ]);
 const anySign = new Set([
   'readings.0.time',

@@ -17,6 +17,19 @@ const stages = [
   { kind: 'cool', to: 303.15, rate: 0.02 },
 ];
 
+const inShop = {
+  potLife: { time: 1200, mass: 0.1, temperature: 298.15, ends: 'gel' },
+  activationEnergy: 55000,
+  reactionHeat: 400000,
+  specificHeat: 2000,
+  resinTemperature: 297.15,
+  shopTemperature: 295.15,
+};
+const spans = [
+  { from: 0, life: 2400 },
+  { from: 600, life: 4800 },
+];
+
 const shape = {
   stations: [
     { at: 0, value: 3 },
@@ -70,6 +83,7 @@ const fit = {
 /** A good input for every function, with every optional field given. `roll: 'rolled'` stands for a roll. */
 export const validInputs: Record<keyof typeof calc, unknown> = {
   activationEnergy: points,
+  adiabaticRise: { reactionHeat: 490000, specificHeat: 2000 },
   blendEquivalentWeight: [
     { mass: 80, equivalentWeight: 189 },
     { mass: 10, equivalentWeight: 183 },
@@ -128,6 +142,9 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   heatForTransition: { wanted: 333.15, own: 353.15 },
   helixLength: { diameter: 0.04, length: 1.9, advance: 0.0127 },
   helixReach: { diameter: 0.04, tapeLength: 50, advance: 0.0127 },
+  fitActivation: points,
+  gelConversion: { amineFunctionality: 4 },
+  heaviestCoolCup: { ...inShop, heaviest: 3 },
   holdTime: { readings, low: 320, high: 340 },
   hoopExpansion: { e1: 105e9, e2: 7.5e9, nu12: 0.3, alpha1: 4e-7, alpha2: 4.5e-5 },
   hoopPressure: { tensionPerWidth: 400, radius: 0.02, layers: 2 },
@@ -144,6 +161,8 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
     specificHeat: 900,
     heatTransfer: 30,
   },
+  lifeEnd: { spans },
+  lifeUsed: { spans, until: 1800 },
   mirrorShape: { shape },
   massRatioFromVolumeRatio: { resinParts: 3, hardenerParts: 1, resinDensity: 1150, hardenerDensity: 970 },
   nestPieces: {
@@ -165,6 +184,7 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   pliesAround: { roll: 'rolled', at: 0.5 },
   plyDrops: { roll: 'rolled' },
   plyThicknessFromDiameter: { outsideDiameter: 0.0406, innerDiameter: 0.0381, wraps: 4 },
+  potLifeNow: { ...inShop, mass: 0.3 },
   potLifeUsed: { inCup: 360, onFilm: 1200, usableLife: 1800, filmFactor: 2 },
   profilePoints: { start: 293.15, stages },
   rampRates: { readings, window: 300 },

@@ -97,6 +97,17 @@ const bodies: { [K in EntryKind]: fc.Arbitrary<{ kind: K }> } = {
     lasts: fc.integer({ min: 1, max: 90_000 }),
     warns: fc.integer({ min: 0, max: 900 }),
     cup,
+    basis: fc.option(
+      fc.record({
+        mass,
+        resin: temperature,
+        air: temperature,
+        energy: fc.constant(55_000),
+        sheet: fc.constant(1800),
+        film: fc.constant(3600),
+      }),
+      { nil: undefined },
+    ),
   }),
   clockAnswered: fc.record({ kind: kind('clockAnswered'), clock }),
   filmCount: fc.record({
