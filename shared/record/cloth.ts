@@ -5,6 +5,9 @@ import type { Known } from './known.ts';
 export const fibers = ['carbon', 'glass', 'aramid', 'other'] as const;
 export type Fiber = (typeof fibers)[number];
 
+/** Both ways alike, or all fibers along the warp. */
+export const weaves = ['woven', 'unidirectional'] as const;
+
 /** Dry cloth as it comes off the roll. */
 export const clothBody = z.looseObject({
   name,
@@ -13,6 +16,8 @@ export const clothBody = z.looseObject({
   fiberDensity: positive,
   /** kg/m2 */
   arealWeight: positive,
+  /** Taken as woven where nothing is said. */
+  weave: z.optional(z.enum(weaves)),
   /** Width of the roll, m */
   rollWidth: z.optional(positive),
   /** For a square meter, in the builder's money. */

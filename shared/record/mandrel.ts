@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { kelvin, name, positive, text } from './common.ts';
 import type { Known } from './known.ts';
 
-export const mandrelMaterials = ['aluminum', 'steel', 'composite', 'foam', 'other'] as const;
+export const mandrelMaterials = ['aluminum', 'steel', 'stainless', 'composite', 'foam', 'other'] as const;
 
 export const mandrelBody = z.looseObject({
   name,

@@ -1,6 +1,10 @@
 import * as z from 'zod/mini';
-import { kelvin, name, positive, text } from './common.ts';
+import { kelvin, name, nonNegative, positive, text } from './common.ts';
 import type { Known } from './known.ts';
+
+/** What it pulls at a temperature, K, for each m of its width, N/m. */
+export const pullPoint = z.looseObject({ temperature: kelvin, force: nonNegative });
+export type PullPoint = Known<z.infer<typeof pullPoint>>;
 
 /** Shrink tape. Its limits are felt by the oven's air. */
 export const tapeBody = z.looseObject({
@@ -13,6 +17,10 @@ export const tapeBody = z.looseObject({
   /** Where it pulls hardest, K */
   pullsFrom: kelvin,
   highestTemperature: kelvin,
+  /** Measured pull, from cold to hot */
+  shrinkForce: z.optional(z.array(pullPoint)),
+  /** On one roll, m */
+  rollLength: z.optional(positive),
   typical: z.optional(z.boolean()),
   note: z.optional(text),
 });

@@ -31,6 +31,7 @@ export const starterCloths = {
   'starter-cloth-carbon-unidirectional-150': {
     name: 'Carbon, unidirectional, 150 g/m2 (4.4 oz/yd2)',
     ...carbon,
+    weave: 'unidirectional',
     arealWeight: gramsPerSquareMeter(150),
     rollWidth: millimeters(300),
     typical: true,

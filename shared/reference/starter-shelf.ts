@@ -27,25 +27,27 @@ export function starterShelf(): Shelved[] {
   ];
 }
 
+/** Fields that first revisions did not have yet: phones that hold those must not meet another body under their id. */
+const addedLater: Partial<Record<DocType, readonly string[]>> = {
+  cloth: ['weave'],
+  tape: ['shrinkForce', 'rollLength'],
+  mandrel: ['wall'],
+};
+
+function revisionsOf(item: Shelved): Revision[] {
+  const base = { record: 'revision', v: revisionVersion, at: 0, device: 'starter' } as const;
+  const added = Object.keys(item.body).filter((field) => addedLater[item.type]?.includes(field));
+  const body = Object.fromEntries(Object.entries(item.body).filter(([field]) => !added.includes(field)));
+  const first = { ...base, id: `${item.doc}-1`, parents: [], ...item, body } as unknown as Revision;
+  if (added.length === 0) return [first];
+  return [first, { ...base, id: `${item.doc}-2`, parents: [first.id], ...item } as Revision];
+}
+
 /**
- * The starter shelf as first revisions. Ids, time and device are the same on every phone, so that two phones'
+ * The starter shelf as revisions. Ids, times and device are the same on every phone, so that two phones'
  * starters merge into one and not into a conflict. When a starter changes, give it a second revision made from the
  * first: the same id with another body would leave two phones with two truths.
  */
 export function starterRevisions(): Revision[] {
-  return starterShelf().flatMap((item) => {
-    const first: Revision = {
-      record: 'revision',
-      v: revisionVersion,
-      id: `${item.doc}-1`,
-      parents: [],
-      at: 0,
-      device: 'starter',
-      ...item,
-    };
-    if (item.type !== 'mandrel' || item.body.wall === undefined) return [first];
-    // The first mandrels had no wall: phones that hold them must not meet another body under the same id.
-    const { wall: _, ...body } = item.body;
-    return [{ ...first, body } as Revision, { ...first, id: `${item.doc}-2`, parents: [first.id] }];
-  });
+  return starterShelf().flatMap(revisionsOf);
 }

@@ -105,6 +105,13 @@ const quantities = {
   activationEnergy: define('an activation energy', 'activationEnergy', shown('kJ/mol', 1, '55 kJ/mol')),
   force: define('a force', 'force', shown('N', 1, '40 N'), shown('lbf', 2, '9 lbf')),
   stress: define('a stress', 'pressure', shown('MPa', 2, '350 MPa'), shown('psi', 0, '50 ksi')),
+  pressure: define('a pressure', 'pressure', shown('kPa', 0, '80 kPa'), shown('psi', 1, '12 psi')),
+  pull: define(
+    'a pull for each width',
+    'lineForce',
+    shown('N/mm', 2, '0.4 N/mm'),
+    shown('lbf/in', 1, '2.3 lbf/in'),
+  ),
   modulus: define('a modulus', 'pressure', shown('GPa', 2, '70 GPa'), shown('Msi', 3, '10 Msi')),
   stiffness: define(
     'a bending stiffness',

@@ -117,10 +117,16 @@ const rows = {
   pressure: [
     ['MPa', 1e6, 'n/mm2'],
     ['GPa', 1e9],
+    ['kPa', 1e3],
     ['Pa', 1],
     ['psi', psi, 'lbf/in2 lb/in2'],
     ['ksi', psi * 1e3],
     ['Msi', psi * 1e6],
+  ],
+  lineForce: [
+    ['N/mm', 1e3],
+    ['N/m', 1],
+    ['lbf/in', poundForce / inch, 'lb/in ppi'],
   ],
   stiffness: [
     ['N·m²', 1],

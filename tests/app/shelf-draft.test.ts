@@ -45,9 +45,39 @@ describe('a thing on the shelf that is opened and saved', () => {
       expect(isGood(draft)).toBe(true);
       const { typical: _, note, ...rest } = body;
       const own = ownNote(note ?? '');
-      expect(bodyOf(draft, body)).toEqual({ ...rest, ...(own && { note: own }) });
+      const woven = type === 'cloth' && { weave: 'woven' };
+      expect(bodyOf(draft, body)).toEqual({ ...woven, ...rest, ...(own && { note: own }) });
     });
   }
+
+  it('keeps the pull of a tape from cold to hot, in whatever order it is written, and no list when there is none', () => {
+    const draft = itemDraft('tape', tape);
+    const points = draft.pullPoints;
+    points.value = [...points.value].reverse();
+    expect((bodyOf(draft, tape) as typeof tape).shrinkForce).toEqual(tape.shrinkForce);
+    points.value = points.value.slice(0, 1);
+    const only = points.value[0];
+    if (only) only.force.text.value = '2.3 lbf/in';
+    // 1 lbf/in is 175.127 N/m by definition.
+    expect((bodyOf(draft, tape) as typeof tape).shrinkForce?.[0]?.force).toBeCloseTo(402.79, 2);
+    points.value = [];
+    expect(bodyOf(draft, tape)).not.toHaveProperty('shrinkForce');
+  });
+
+  it('says in a sentence that two pulls at one temperature cannot both be right, and what cannot be read', () => {
+    const draft = itemDraft('tape', tape);
+    const [first] = draft.pullPoints.value;
+    if (!first) throw new Error('the starter has pulls');
+    draft.pullPoints.value = [first, ...draft.pullPoints.value];
+    expect(isGood(draft)).toBe(false);
+    expect(pairProblem(draft, 'shrinkForce')).toContain('Two pulls at one temperature');
+    draft.pullPoints.value = [first];
+    expect(isGood(draft)).toBe(true);
+    first.force.text.value = 'strong';
+    expect(isGood(draft)).toBe(false);
+    expect(first.force.problem.value).toContain('strong');
+    expect(first.force.text.value).toBe('strong');
+  });
 
   it('keeps what a newer version wrote into it', () => {
     const newer = { ...slow, pourOrder: 'resinFirst', potLife: { ...slow.potLife, stirred: true } };

@@ -67,6 +67,7 @@ describe('the units of mathjs, a general-purpose library', () => {
     linearDensity: 'kg/m',
     force: 'N',
     pressure: 'Pa',
+    lineForce: 'N/m',
     stiffness: 'N m^2',
     moment: 'N m',
     angle: 'rad',

@@ -60,10 +60,13 @@ function Forgotten({ state, stage }: { state: BuildState; stage: StageState }) {
   );
 }
 
-/** Where the plan was drawn piece by piece: what to cut, and where the edge should land. */
-function OfTheWall({ state, stage }: { state: BuildState; stage: StageState }) {
-  if (!wallOfBuild(state.header)) return null;
+/** What a stage can be asked: tape, clearance, and what to cut where the plan was drawn piece by piece. */
+function Asked({ state, stage }: { state: BuildState; stage: StageState }) {
   const { id } = state.header;
+  if (stage.stage === 'shrinkTape')
+    return <LinkButton to={`/tape/${id}`}>How much tape, how hard</LinkButton>;
+  if (stage.stage === 'demold') return <LinkButton to={`/demold/${id}`}>Is it loose yet?</LinkButton>;
+  if (!wallOfBuild(state.header)) return null;
   if (stage.stage === 'cut') return <LinkButton to={`/cut/${id}`}>Cut list</LinkButton>;
   if (stage.stage === 'wrap') return <LinkButton to={`/edge/${id}`}>Where the outer edge landed</LinkButton>;
   return null;
@@ -98,7 +101,7 @@ export function StageView({ state, stage }: { state: BuildState; stage: StageSta
           ))}
         </ol>
         <Forgotten state={state} stage={stage} />
-        <OfTheWall state={state} stage={stage} />
+        <Asked state={state} stage={stage} />
         <Rated state={state} stage={stage} onRate={() => (ticking.asked.value = { kind: 'rate' })} />
         <Beside>
           <LinkButton to="/clocks">Clocks</LinkButton>

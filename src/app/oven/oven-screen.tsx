@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import { buildName } from '#app/clocks/clock-list.ts';
 import { Absent } from '#app/parts/absent.tsx';
-import { Secondary } from '#app/parts/action.tsx';
+import { LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Figures } from '#app/parts/figure.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import type { Params } from '#app/router.ts';
@@ -58,6 +59,15 @@ function dueLine({ dueAt }: OvenNow): string | undefined {
     : `Reading was due ${formatClockTime(dueAt)}, ${formatDuration(late)} ago`;
 }
 
+/** While it cools, the next question is whether it comes off. */
+function LooseYet({ inside }: { inside: readonly Inside[] }) {
+  return inside.map(({ state }) => (
+    <LinkButton key={state.header.id} to={`/demold/${state.header.id}`}>
+      Is {buildName(state)} loose yet?
+    </LinkButton>
+  ));
+}
+
 function OvenLoadView({ state }: { state: OvenState }) {
   const inside = insideOf(state);
   const resins = inside.map((i) => i.state.header.resin);
@@ -88,6 +98,7 @@ function OvenLoadView({ state }: { state: OvenState }) {
       <Unread results={results} at={at} />
       <GelRows load={state} inside={inside} />
       {at.burning && at.phase !== 'held' && <Secondary onPress={() => ovenOff(state)}>Oven is off</Secondary>}
+      {!at.burning && <LooseYet inside={inside} />}
       <DoneThree lines={doneLines(results, at, inside)} inside={inside} />
       <Details state={state} results={results} at={at} />
       <ReadingsList state={state} />

@@ -64,6 +64,14 @@ function ClothWork({ doc }: { doc: string }) {
   );
 }
 
+function TapeWork({ doc }: { doc: string }) {
+  return (
+    <Rows label="Its tape">
+      <Row to={`/plan/${doc}/tape`} title="Tape" about="How much it takes, how hard it squeezes" />
+    </Rows>
+  );
+}
+
 /** What a plan comes to: wall, weights, cure, materials. */
 export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; materials: PlanMaterials }) {
   const estimate = estimatePlan(plan, materials);
@@ -78,6 +86,7 @@ export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; ma
         </Warning>
       ))}
       {plan.wall && <ClothWork doc={doc} />}
+      <TapeWork doc={doc} />
       <h2>Cure</h2>
       <ScheduleLine schedule={plan.schedule} limits={limits} />
       <LimitWarnings schedule={plan.schedule} limits={limits} resins={[resin]} />

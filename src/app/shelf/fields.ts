@@ -1,6 +1,6 @@
 import type { QuantityOptions } from '#app/parts/quantity-input.ts';
 import { show } from '#app/state/show.ts';
-import { fibers } from '#shared/record/cloth.ts';
+import { fibers, weaves } from '#shared/record/cloth.ts';
 import { mandrelMaterials } from '#shared/record/mandrel.ts';
 import { releaseKinds } from '#shared/record/release-system.ts';
 import { fiberDensities } from '#shared/reference/fiber-densities.ts';
@@ -36,7 +36,11 @@ export interface TextLine extends Base {
 export interface CurePointsField extends Base {
   as: 'curePoints';
 }
-export type Field = NumberField | WordField | TextLine | CurePointsField;
+/** What a tape pulls at a temperature, as often as it was measured. */
+export interface PullPointsField extends Base {
+  as: 'pullPoints';
+}
+export type Field = NumberField | WordField | TextLine | CurePointsField | PullPointsField;
 
 const capital = (word: string) => word.charAt(0).toUpperCase() + word.slice(1);
 export const wordsOf = (values: readonly string[], labels: Record<string, string> = {}) =>
@@ -67,6 +71,12 @@ export const itemFields: Record<ItemType, readonly Field[]> = {
       options: { quantity: 'fiberDensity', min: 500, max: 10_000 },
       hint: () =>
         `Carbon ${show(fiberDensities.carbon, 'fiberDensity')}, glass ${show(fiberDensities.glass, 'fiberDensity')}, aramid ${show(fiberDensities.aramid, 'fiberDensity')}`,
+    },
+    {
+      as: 'word',
+      path: 'weave',
+      label: 'Fibers run',
+      words: wordsOf(weaves, { woven: 'Both ways', unidirectional: 'One way' }),
     },
     {
       as: 'number',
@@ -146,11 +156,24 @@ export const itemFields: Record<ItemType, readonly Field[]> = {
       options: heat,
       hint: () => 'In the air of the oven',
     },
+    {
+      as: 'number',
+      path: 'rollLength',
+      label: 'Length of a roll',
+      options: { quantity: 'reelLength', min: 1, max: 5000, optional: true },
+      hint: () => 'May stay empty',
+    },
+    { as: 'pullPoints', path: 'shrinkForce', label: 'Pull when hot' },
     note,
   ],
   mandrel: [
     name('Aluminum tube, 38 mm'),
-    { as: 'word', path: 'material', label: 'Made of', words: wordsOf(mandrelMaterials) },
+    {
+      as: 'word',
+      path: 'material',
+      label: 'Made of',
+      words: wordsOf(mandrelMaterials, { stainless: 'Stainless steel' }),
+    },
     {
       as: 'number',
       path: 'diameter',

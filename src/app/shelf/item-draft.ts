@@ -7,7 +7,7 @@ import { mandrelBody } from '#shared/record/mandrel.ts';
 import { releaseSystemBody } from '#shared/record/release-system.ts';
 import { resinSystemBody } from '#shared/record/resin-system.ts';
 import type { Body } from '#shared/record/revision.ts';
-import { tapeBody } from '#shared/record/tape.ts';
+import { type PullPoint, tapeBody } from '#shared/record/tape.ts';
 import { fiberDensities } from '#shared/reference/fiber-densities.ts';
 import { type Field, itemFields } from './fields.ts';
 import type { ItemType } from './kinds.ts';
@@ -18,12 +18,18 @@ export interface CurePointInput {
   time: QuantityInput;
 }
 
+export interface PullPointInput {
+  temperature: QuantityInput;
+  force: QuantityInput;
+}
+
 /** A thing on the shelf while it is written down: numbers, words and texts by where they stand in it. */
 export interface ItemDraft {
   type: ItemType;
   numbers: Map<string, QuantityInput>;
   texts: Map<string, Signal<string>>;
   curePoints: Signal<readonly CurePointInput[]>;
+  pullPoints: Signal<readonly PullPointInput[]>;
   /** Problems are shown from the first press on. */
   pressed: Signal<boolean>;
 }
@@ -42,17 +48,29 @@ function withValue(body: Loose, [key = '', ...rest]: string[], value: unknown): 
   return next === undefined ? others : { ...others, [key]: next };
 }
 
-export function curePointInput(point?: { temperature: number; time: number }): CurePointInput {
+interface CurePoint {
+  temperature: number;
+  time: number;
+}
+
+export function curePointInput(point?: CurePoint): CurePointInput {
   return {
     temperature: quantityInput(point?.temperature, { quantity: 'temperature', min: 263.15, max: 673.15 }),
     time: quantityInput(point?.time, { quantity: 'duration', min: 60, max: 60 * 86_400 }),
   };
 }
 
-const pointsAt = (body: unknown): { temperature: number; time: number }[] => {
-  const points = valueAt(body, 'curePoints');
+export function pullPointInput(point?: PullPoint): PullPointInput {
+  return {
+    temperature: quantityInput(point?.temperature, { quantity: 'temperature', min: 273.15, max: 673.15 }),
+    force: quantityInput(point?.force, { quantity: 'pull', min: 0, max: 20_000 }),
+  };
+}
+
+function pointsAt<T>(body: unknown, path: 'curePoints' | 'shrinkForce'): T[] {
+  const points = valueAt(body, path);
   return Array.isArray(points) ? points : [];
-};
+}
 
 function textFor(field: Field, body: Body<ItemType> | undefined): string {
   const kept = valueAt(body, field.path);
@@ -66,7 +84,8 @@ export function itemDraft(type: ItemType, body?: Body<ItemType>): ItemDraft {
     type,
     numbers: new Map(),
     texts: new Map(),
-    curePoints: signal(pointsAt(body).map(curePointInput)),
+    curePoints: signal(pointsAt<CurePoint>(body, 'curePoints').map(curePointInput)),
+    pullPoints: signal(pointsAt<PullPoint>(body, 'shrinkForce').map(pullPointInput)),
     pressed: signal(false),
   };
   for (const field of itemFields[type]) {
@@ -76,7 +95,8 @@ export function itemDraft(type: ItemType, body?: Body<ItemType>): ItemDraft {
         field.path,
         quantityInput(typeof kept === 'number' ? kept : undefined, field.options),
       );
-    } else if (field.as !== 'curePoints') draft.texts.set(field.path, signal(textFor(field, body)));
+    } else if (field.as === 'word' || field.as === 'text')
+      draft.texts.set(field.path, signal(textFor(field, body)));
   }
   if (!body) chooseWord(draft, 'fiber', draft.texts.get('fiber')?.value ?? '');
   return draft;
@@ -99,6 +119,13 @@ export function askedFields({ type, texts }: ItemDraft): Field[] {
   return itemFields[type].filter(({ only }) => !only || texts.get(only[0])?.value === only[1]);
 }
 
+function sameHeat({ pullPoints }: ItemDraft): string | undefined {
+  const heats = pullPoints.value.flatMap((p) => p.temperature.si.value ?? []);
+  return new Set(heats).size === heats.length
+    ? undefined
+    : 'Two pulls at one temperature cannot both be right: take one of the lines out.';
+}
+
 /** One sentence for what two fields say together. */
 export function pairProblem(draft: ItemDraft, path: string): string | undefined {
   const at = (key: string) => draft.numbers.get(key)?.si.value;
@@ -109,6 +136,7 @@ export function pairProblem(draft: ItemDraft, path: string): string | undefined 
       : undefined;
   }
   if (draft.type !== 'tape') return undefined;
+  if (path === 'shrinkForce') return sameHeat(draft);
   const [shrinks, pulls, highest] = [at('shrinksFrom'), at('pullsFrom'), at('highestTemperature')];
   if (path === 'pullsFrom' && shrinks !== undefined && pulls !== undefined && pulls < shrinks) {
     return 'It cannot pull hardest before it begins to shrink: check the two.';
@@ -130,7 +158,10 @@ export function textProblem(draft: ItemDraft, field: Field): string | undefined 
 export function isGood(draft: ItemDraft): boolean {
   draft.pressed.value = true;
   const asked = askedFields(draft);
-  const points = draft.curePoints.value.flatMap((p) => [p.temperature, p.time]);
+  const points = [
+    ...draft.curePoints.value.flatMap((p) => [p.temperature, p.time]),
+    ...draft.pullPoints.value.flatMap((p) => [p.temperature, p.force]),
+  ];
   const numbers = asked.flatMap(({ path }) => draft.numbers.get(path) ?? []);
   for (const input of [...numbers, ...points]) input.touched.value = true;
   return (
@@ -147,7 +178,16 @@ function written(draft: ItemDraft, field: Field): unknown {
       time: p.time.si.value,
     }));
   }
+  if (field.as === 'pullPoints') return writtenPulls(draft);
   return draft.texts.get(field.path)?.value.trim() || undefined;
+}
+
+/** From cold to hot, in whatever order they were written down; none at all is no list. */
+function writtenPulls({ pullPoints }: ItemDraft): unknown {
+  if (pullPoints.value.length === 0) return undefined;
+  return pullPoints.value
+    .map((p) => ({ temperature: p.temperature.si.value, force: p.force.si.value }))
+    .sort((a, b) => (a.temperature ?? 0) - (b.temperature ?? 0));
 }
 
 const schemas = {

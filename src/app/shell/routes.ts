@@ -70,6 +70,12 @@ export const routes: readonly Route[] = [
     pattern: '/plan/:doc/wall/:piece',
     load: () => import('#app/wall/piece-screen.tsx').then((m) => m.PieceScreen),
   },
+  { pattern: '/plan/:doc/tape', load: () => import('#app/tape/tape-screen.tsx').then((m) => m.TapeScreen) },
+  { pattern: '/tape/:id', load: () => import('#app/tape/tape-screen.tsx').then((m) => m.TapeScreen) },
+  {
+    pattern: '/demold/:id',
+    load: () => import('#app/demold/demold-screen.tsx').then((m) => m.DemoldScreen),
+  },
   { pattern: '/weigh/:id', load: () => import('#app/weigh/weigh-screen.tsx').then((m) => m.WeighScreen) },
   {
     pattern: '/weigh/:id/:what',

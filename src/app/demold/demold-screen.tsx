@@ -1,0 +1,145 @@
+import { type Signal, signal, useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { buildName } from '#app/clocks/clock-list.ts';
+import { Absent } from '#app/parts/absent.tsx';
+import { Action, Secondary } from '#app/parts/action.tsx';
+import { SelectField } from '#app/parts/field.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { Warning } from '#app/parts/warning.tsx';
+import { go, type Params } from '#app/router.ts';
+import { loadJournals, ovenState } from '#app/state/journals.ts';
+import { useBuild } from '#app/state/use-journal.ts';
+import type { BuildState } from '#shared/record/build-state.ts';
+import type { OvenState } from '#shared/record/oven-state.ts';
+import { mandrelExpansions } from '#shared/reference/mandrel-expansions.ts';
+import { type Fit, fitOf, type Material, type Missing, materialOf, verdictAt } from './demold-fit.ts';
+import { DemoldView } from './demold-view.tsx';
+import { materialWords, missingWords, readWords, verdictTitle } from './demold-words.ts';
+import { HeatSheet } from './heat-sheet.tsx';
+import { lastRead } from './part-heat.ts';
+
+/** Typed on this screen and kept while the app is open, by build. */
+interface Typed {
+  heat: Signal<number | undefined>;
+  material: Signal<Material | undefined>;
+}
+const typedOf = new Map<string, Typed>();
+
+function typedFor(build: string): Typed {
+  const known = typedOf.get(build) ?? { heat: signal(undefined), material: signal(undefined) };
+  typedOf.set(build, known);
+  return known;
+}
+
+/** A shop that nobody read (common practice, no source), K */
+const usualShop = 296.15;
+
+function MadeOf({ material }: { material: Signal<Material | undefined> }) {
+  return (
+    <SelectField
+      label="The mandrel is made of"
+      value={material.value ?? ''}
+      options={[
+        { value: '', label: 'Choose' },
+        ...(Object.keys(mandrelExpansions) as Material[]).map((value) => ({
+          value,
+          label: materialWords[value],
+        })),
+      ]}
+      hint="The plan names no mandrel of the shelf"
+      onChange={(value) => (material.value = value === '' ? undefined : value)}
+    />
+  );
+}
+
+interface Props {
+  state: BuildState;
+  load: OvenState | undefined;
+}
+
+function titleOf(found: Fit | Missing, now: number, material: Material | undefined): string {
+  if (found === 'material') return 'Is it loose yet?';
+  if (typeof found === 'string') return missingWords(found, material).title;
+  return verdictTitle(verdictAt(found, now));
+}
+
+function Body({
+  found,
+  now,
+  state,
+  material,
+}: {
+  found: Fit | Missing;
+  now: number;
+  state: BuildState;
+  material: Material | undefined;
+}) {
+  if (found === 'material') return <p>Metals shrink differently: say what this mandrel is made of.</p>;
+  if (typeof found !== 'string') return <DemoldView fit={found} now={now} release={state.header.release} />;
+  return (
+    <Warning kind="amber" title="Nothing to reckon with">
+      {missingWords(found, material).says}
+    </Warning>
+  );
+}
+
+function Demold({ state, load }: Props) {
+  const typing = useSignal(false);
+  const { id } = state.header;
+  const typed = typedFor(id);
+  const onShelf = materialOf(state);
+  const material = onShelf ?? typed.material.value;
+  const read = lastRead(state, load);
+  const now = typed.heat.value ?? read?.temperature ?? state.surroundings?.entry.mandrel ?? usualShop;
+  const found = fitOf(state, load, material);
+  const from =
+    typed.heat.value !== undefined
+      ? 'The mandrel, as you read it'
+      : read
+        ? readWords(read)
+        : 'Never read: taken as the shop';
+  return (
+    <>
+      <Screen
+        kicker={buildName(state)}
+        title={titleOf(found, now, material)}
+        back={{ to: `/build/${id}`, label: buildName(state) }}
+        actions={
+          <>
+            <Secondary onPress={() => (typing.value = true)}>The mandrel reads something else</Secondary>
+            <Action onPress={() => go(`/build/${id}`)}>Back to the tube</Action>
+          </>
+        }
+      >
+        {onShelf === undefined && <MadeOf material={typed.material} />}
+        <Body found={found} now={now} state={state} material={material} />
+        {typeof found !== 'string' && <p class="quiet">{from}.</p>}
+      </Screen>
+      {typing.value && (
+        <HeatSheet onRead={(kelvin) => (typed.heat.value = kelvin)} onClose={() => (typing.value = false)} />
+      )}
+    </>
+  );
+}
+
+/** The oven load in which the wall next to the mandrel set: the first one it joined. */
+function WithLoad({ state }: { state: BuildState }) {
+  const loads = state.ovenLoads.map((f) => f.entry.ovenLoad);
+  const looked = useSignal(false);
+  useEffect(() => {
+    loadJournals(loads).finally(() => {
+      looked.value = true;
+    });
+  }, [loads.join()]);
+  const load = loads.map(ovenState).find((l) => l !== undefined);
+  if (!looked.value && loads.length > 0 && !load) return <div class="screen" />;
+  return <Demold state={state} load={load} />;
+}
+
+/** Is the tube loose on its mandrel, or when will it be? */
+export function DemoldScreen({ params }: { params: Params }) {
+  const state = useBuild(params.id);
+  if (state === undefined) return <div class="screen" />;
+  if (state === 'absent') return <Absent what="tube" />;
+  return <WithLoad state={state} />;
+}
