@@ -40,6 +40,8 @@ export const buildSummary = z.looseObject({
   filmLeft: z.optional(nonNegative),
   /** Core in the wall, sheet and the resin its faces drink, kg */
   core: z.optional(nonNegative),
+  /** The resin of it alone, kg */
+  coreResin: z.optional(nonNegative),
   resinMixed: z.optional(nonNegative),
   cups: nonNegative,
   ovenLoads: z.array(id),

@@ -30,6 +30,7 @@ export { interpolateProfile, type ProfileStage, profilePoints } from './profile.
 export { rampRates } from './ramp-rates.ts';
 export type { Reading } from './readings.ts';
 export { resinForCloth, resinMassFraction, wetResinFraction } from './resin.ts';
+export { type Spread, spread } from './robust.ts';
 export { widthForWraps, wrapsForWidth } from './roll.ts';
 export { scaleRatioError, smallestCupForScale } from './scale.ts';
 export { scheduleThatFits } from './schedule-that-fits.ts';

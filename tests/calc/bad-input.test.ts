@@ -51,7 +51,7 @@ const anySign = new Set([
 ]);
 /** Shapes of anything, angles, and places on a flat drawing. */
 const ANY_SIGN =
-  /^shape\.stations\.(0\.at|\d\.value)$|\b(clock|angle|warpAngle|edgeOff|nu12|alpha[12])$|outline|bounds/;
+  /^values\.\d|^shape\.stations\.(0\.at|\d\.value)$|\b(clock|angle|warpAngle|edgeOff|nu12|alpha[12])$|outline|bounds/;
 
 function takesAnySign(name: string, place: string): boolean {
   return anySign.has(place) || anySign.has(`${place} of ${name}`) || ANY_SIGN.test(place);

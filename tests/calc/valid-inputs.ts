@@ -204,6 +204,7 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   shareReachable: { hottest: 295.15, wanted: 333.15, own: 353.15 },
   smallestCupForScale: { scaleStep: 0.001, hardenerPerResin: 0.3, tolerance: 0.03 },
   splicePiece: { outline, warpAngle: 0.7, at: [0.2, 0.4], overlap: 0.02 },
+  spread: { values: [0.012, 0.011, 0.06] },
   startingShape: { kind: 'sleeve', length: 3, thick: 5, thin: 3, at: 0.5 },
   stationValues: { startDiameter: 0.038, thickness: 0.0003, overlap: 0.015, plies: 4 },
   steepest: { readings },

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { loadDocuments } from '#app/state/documents.ts';
-import { journals, loadJournals } from '#app/state/journals.ts';
+import { cameInWhole, journals, loadJournals } from '#app/state/journals.ts';
 import { theStore } from '#app/state/shop.ts';
 import { type BackupFault, type Checked, checkBackup, type RestoreOutcome } from '#storage/backup-check.ts';
 import { WriteError } from '#storage/store.ts';
@@ -34,6 +34,7 @@ export function takeText(name: string, text: string): void {
 }
 
 async function readAgain(): Promise<void> {
+  cameInWhole.value += 1;
   const open = await theStore().openSubjects();
   await Promise.all([loadDocuments(), loadJournals([...new Set([...journals.value.keys(), ...open])], true)]);
 }

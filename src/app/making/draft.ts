@@ -4,6 +4,7 @@ import { type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts'
 import { type Doc, findDoc } from '#app/state/documents.ts';
 import { hasWall, type WalledPlan } from '#app/wall/wall-model.ts';
 import type { ClothAmount, Plan, ResinGoal } from '#shared/record/plan.ts';
+import { firstGoal } from './first-goal.ts';
 import { type GoalInput, goalInput } from './goal.ts';
 import { likely } from './last-made.ts';
 import { madeOf } from './wall-cloth.ts';
@@ -31,9 +32,6 @@ export interface MakingDraft {
   /** The plan as it is, when its wall is drawn. */
   walled: WalledPlan | undefined;
 }
-
-/** Where a builder without builds of their own starts (common practice, no source). */
-export const firstGoal: ResinGoal = { fiberVolumeFraction: 0.35, lossPerCup: 0.015, squeezeOut: 0.1 };
 
 /** Without these a tube can be made and weighed, but its wall cannot be told from its diameter. */
 function sizeInputs(plan: Plan | undefined, optional: boolean) {

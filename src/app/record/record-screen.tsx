@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { Secondary } from '#app/parts/action.tsx';
+import { Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { TextField } from '#app/parts/field.tsx';
 import { Empty, Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
@@ -77,6 +77,10 @@ export function RecordScreen() {
   return (
     <Screen title="Record">
       <TextField label="Find" text={words} hint="Name, cloth, resin, release, note" />
+      <Beside>
+        <LinkButton to="/compare/choose">Compare builds</LinkButton>
+        <LinkButton to="/factors">What this shop does</LinkButton>
+      </Beside>
       <a href="#/record/ovens">Oven loads</a>
       {found.value && <ListOf found={found.value} words={words.value} />}
       {found.value?.more && (

@@ -101,6 +101,27 @@ export const routes: readonly Route[] = [
     pattern: '/record/fix/:subject/:root',
     load: () => import('#app/record/fix-screen.tsx').then((m) => m.FixScreen),
   },
+  {
+    pattern: '/compare',
+    load: () => import('#app/compare/compare-screen.tsx').then((m) => m.CompareScreen),
+  },
+  {
+    pattern: '/compare/choose',
+    load: () => import('#app/compare/choose-screen.tsx').then((m) => m.ChooseScreen),
+  },
+  {
+    pattern: '/compare/choose/:plan',
+    load: () => import('#app/compare/choose-screen.tsx').then((m) => m.ChooseScreen),
+  },
+  { pattern: '/compare/two', load: () => import('#app/compare/two-screen.tsx').then((m) => m.TwoScreen) },
+  {
+    pattern: '/factors',
+    load: () => import('#app/factors/factors-screen.tsx').then((m) => m.FactorsScreen),
+  },
+  {
+    pattern: '/factors/:key',
+    load: () => import('#app/factors/factor-screen.tsx').then((m) => m.FactorScreen),
+  },
   { pattern: '/oven/new', load: () => import('#app/oven/oven-new-screen.tsx').then((m) => m.OvenNewScreen) },
   { pattern: '/oven/:id', load: () => import('#app/oven/oven-screen.tsx').then((m) => m.OvenScreen) },
   { pattern: '/data', load: () => import('#app/data/data-screen.tsx').then((m) => m.DataScreen) },

@@ -7,7 +7,7 @@ const tabs = [
     under: ['/build', '/mix', '/oven', '/weigh', '/measure', '/start', '/clocks', '/timer'],
   },
   { to: '/plans', label: 'Plans', under: ['/plans', '/plan', '/hand/plan'] },
-  { to: '/record', label: 'Record', under: ['/record', '/hand/build'] },
+  { to: '/record', label: 'Record', under: ['/record', '/hand/build', '/compare', '/factors'] },
   { to: '/shelf', label: 'Shelf', under: ['/shelf', '/data', '/settings'] },
 ] as const;
 

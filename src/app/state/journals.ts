@@ -19,6 +19,9 @@ const benchReachesBack = 7 * 24 * 3600;
 
 export const journals = signal<ReadonlyMap<string, Journal>>(new Map());
 
+/** How often subjects came in whole, from a backup or another tab: they need not be among the journals. */
+export const cameInWhole = signal(0);
+
 /** Records that could not be read, set aside; the raw record stays where it is. */
 export const setAside = signal(0);
 

@@ -40,6 +40,7 @@ function buildSummary(state: BuildState): BuildSummary {
     ...(trimmed !== undefined && { trimmedMass: trimmed }),
     ...(filmLeft !== undefined && { filmLeft }),
     ...(core !== undefined && { core }),
+    ...(header.coreResin !== undefined && { coreResin: header.coreResin }),
     ...(mixed.length > 0 && { resinMixed: sum(mixed) }),
     cups: mixed.length,
     ovenLoads: state.ovenLoads.map((f) => f.entry.ovenLoad),
