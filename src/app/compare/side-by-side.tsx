@@ -39,6 +39,12 @@ function Head({ build }: { build: BuildSummary }) {
   );
 }
 
+/** A figure and its sign stay on one line. */
+const short = 12;
+
+const cellClass = ({ mark, text }: Cell) =>
+  `${mark ? 'compare-marked' : ''} ${text.length <= short ? 'compare-short' : ''}`.trim();
+
 /** Facts down the side, builds across: the names of the facts stay while the builds slide by under the thumb. */
 export function DifferTable({ made, rows }: { made: readonly Made[]; rows: readonly FactRow[] }) {
   return (
@@ -57,7 +63,7 @@ export function DifferTable({ made, rows }: { made: readonly Made[]; rows: reado
             <tr key={fact.key}>
               <th scope="row">{fact.label}</th>
               {cells.map((cell, i) => (
-                <td key={i} class={cell.mark && 'compare-marked'}>
+                <td key={i} class={cellClass(cell)}>
                   {cell.mark && <Sign mark={cell.mark} />}
                   {cell.mark && '\u00a0'}
                   {cell.text}
