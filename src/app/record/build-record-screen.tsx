@@ -92,7 +92,10 @@ export function BuildRecordScreen({ params }: { params: Params }) {
       <Made state={state} />
       <Cups state={state} />
       <Thumbnails photos={state.photos} />
-      <LinkButton to={`/hand/build/${header.id}`}>To another phone</LinkButton>
+      <Beside>
+        <LinkButton to={`/record/build/${header.id}/paper`}>Print it</LinkButton>
+        <LinkButton to={`/hand/build/${header.id}`}>To another phone</LinkButton>
+      </Beside>
       <h2>Time line</h2>
       <p class="quiet small">Tap a line to correct it. What was there stays to be seen.</p>
       <TimeLine subject={state} />

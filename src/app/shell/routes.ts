@@ -94,6 +94,10 @@ export const routes: readonly Route[] = [
     load: () => import('#app/record/build-record-screen.tsx').then((m) => m.BuildRecordScreen),
   },
   {
+    pattern: '/record/build/:id/paper',
+    load: () => import('#app/paper/paper-screen.tsx').then((m) => m.PaperScreen),
+  },
+  {
     pattern: '/record/oven/:id',
     load: () => import('#app/record/oven-record-screen.tsx').then((m) => m.OvenRecordScreen),
   },

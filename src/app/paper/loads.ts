@@ -1,0 +1,24 @@
+import { type OvenResults, ovenResults } from '#app/oven/oven-results.ts';
+import { buildState, ovenState } from '#app/state/journals.ts';
+import type { BuildState } from '#shared/record/build-state.ts';
+import type { OvenState } from '#shared/record/oven-state.ts';
+
+export interface LoadOnPaper {
+  state: OvenState;
+  results: OvenResults;
+}
+
+export const loadIds = ({ ovenLoads }: BuildState): string[] => [
+  ...new Set(ovenLoads.map((f) => f.entry.ovenLoad)),
+];
+
+/** The firings that this tube was in, as far as they are on this phone. */
+export function loadsOf(build: BuildState): LoadOnPaper[] {
+  return loadIds(build).flatMap((id) => {
+    const state = ovenState(id);
+    if (!state) return [];
+    const inside = state.builds.flatMap((b) => buildState(b.build)?.header.resin ?? []);
+    const resins = inside.length > 0 ? inside : [build.header.resin];
+    return [{ state, results: ovenResults(state, resins) }];
+  });
+}
