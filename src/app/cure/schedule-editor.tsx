@@ -45,12 +45,13 @@ export function ScheduleEditor({ draft, limits, margins = {}, resins, tape }: Pr
         {schedule && !asked && <BrokenTitles schedule={schedule} limits={limits} margins={margins} />}
       </StageList>
       {schedule &&
+        !asked &&
         rampCautions(schedule, resin).map((c) => (
           <Warning key={c.title} kind="amber" title={c.title}>
             {c.says}
           </Warning>
         ))}
-      {schedule && tape && <TapeNote schedule={schedule} tape={tape} />}
+      {schedule && !asked && tape && <TapeNote schedule={schedule} tape={tape} />}
       <details class="more">
         <summary>Where it begins, how often to read it</summary>
         <QuantityField label="The oven begins at" input={draft.start} />

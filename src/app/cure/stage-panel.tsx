@@ -6,7 +6,7 @@ import { SteppedField } from '#app/parts/stepped-field.tsx';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
 import type { CureDraft, StageDraft } from './cure-draft.ts';
 import { moveStage, removeStage } from './cure-edits.ts';
-import { hourlyUnit } from './rate-words.ts';
+import { hourlyUnit, showRate } from './rate-words.ts';
 import { stageQuestion } from './stage-question.ts';
 import { UnitQuestionAsked } from './unit-question-asked.tsx';
 
@@ -26,7 +26,7 @@ function Rate({ stage }: { stage: StageDraft }) {
         label={stage.kind === 'ramp' ? 'How fast up' : 'How fast down'}
         input={stage.rate}
         step={stepIn(0.5, 1)}
-        hint={stage.kind === 'ramp' ? 'before gel 1 to 3 °C a minute, 2 to 5 °F' : undefined}
+        hint={stage.kind === 'ramp' ? `before gel ${showRate(1 / 60)} to ${showRate(3 / 60)}` : undefined}
       />
     );
   }
@@ -36,7 +36,7 @@ function Rate({ stage }: { stage: StageDraft }) {
       input={stage.rate}
       step={5}
       unit={hourlyUnit()}
-      hint="free-standing 10 to 20 °C an hour, 18 to 36 °F"
+      hint={`free-standing ${showRate(10 / 3600)} to ${showRate(20 / 3600)}`}
     />
   );
 }

@@ -5,12 +5,19 @@ import type { EntryDraft } from '#shared/record/entry.ts';
 import { type Channel, type OvenLoadHeader, ovenLoadVersion } from '#shared/record/oven-load.ts';
 import { nothingWet } from './load-draft.ts';
 import { limitsOf } from './oven-limits.ts';
+import { isFree } from './oven-schedule.ts';
 
 export interface Lighting {
   builds: readonly BuildState[];
   /** Builds with no sensor on them. */
   unread: ReadonlySet<string>;
   schedule: CureSchedule;
+  /** What the sensor of the air, the element or a build reads too high, K */
+  offsets?: ReadonlyMap<string, number | undefined>;
+  /** A sensor is in view of the element. */
+  element?: boolean;
+  /** K */
+  unevenness?: number | undefined;
   number: number;
   at: number;
   zone: number;
@@ -20,12 +27,25 @@ export interface Lighting {
 
 const nameOf = ({ header }: BuildState) => `${header.name} no. ${header.number}`;
 
-function channelsOf({ builds, unread, newId }: Lighting): Channel[] {
+function channelsOf({ builds, unread, offsets, element, newId }: Lighting): Channel[] {
+  const off = (key: string) => {
+    const offset = offsets?.get(key);
+    return offset !== undefined && offset !== 0 && { offset };
+  };
   return [
-    { id: newId(), sees: 'air', name: 'Air' },
+    { id: newId(), sees: 'air', name: 'Air', ...off('air') },
     ...builds
       .filter((b) => !unread.has(b.header.id))
-      .map((b): Channel => ({ id: newId(), sees: 'part', build: b.header.id, name: nameOf(b) })),
+      .map(
+        (b): Channel => ({
+          id: newId(),
+          sees: 'part',
+          build: b.header.id,
+          name: nameOf(b),
+          ...off(b.header.id),
+        }),
+      ),
+    ...(element ? [{ id: newId(), sees: 'element', name: 'Element', ...off('element') } as const] : []),
   ];
 }
 
@@ -34,7 +54,7 @@ function channelsOf({ builds, unread, newId }: Lighting): Channel[] {
  * routes that this does.
  */
 export function lightDrafts(lighting: Lighting): { header: OvenLoadHeader; drafts: EntryDraft[] } {
-  const { builds, schedule, number, at, zone, device, newId } = lighting;
+  const { builds, schedule, unevenness, number, at, zone, device, newId } = lighting;
   const id = newId();
   const channels = channelsOf(lighting);
   const header: OvenLoadHeader = {
@@ -44,7 +64,11 @@ export function lightDrafts(lighting: Lighting): { header: OvenLoadHeader; draft
     number,
     schedule,
     channels,
-    limits: limitsOf(builds.map((b) => b.header)),
+    limits: limitsOf(
+      builds.map((b) => b.header),
+      isFree(schedule),
+    ),
+    ...(unevenness !== undefined && { unevenness }),
     startedAt: at,
     zone,
     device,

@@ -10,6 +10,7 @@ import { stageNames } from '#shared/record/checklist.ts';
 import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { starterSchedules } from '#shared/reference/starter-schedules.ts';
+import { type ErrorDraft, errorDraft } from './error-draft.ts';
 import { holdOf } from './oven-schedule.ts';
 
 /** An oven load being set up. */
@@ -19,6 +20,7 @@ export interface LoadDraft {
   unread: Signal<ReadonlySet<string>>;
   schedule: Signal<string>;
   cure: CureDraft;
+  errors: ErrorDraft;
 }
 
 export const isIn = ({ builds }: OvenState, { header, rounds }: BuildState): boolean =>
@@ -90,6 +92,7 @@ export function loadDraft(builds: readonly BuildState[], loads: readonly OvenSta
     unread: signal(new Set()),
     schedule: signal(fits?.value ?? first?.[0] ?? ''),
     cure: cureDraft(fits?.schedule ?? firstSchedule),
+    errors: errorDraft(),
   };
 }
 

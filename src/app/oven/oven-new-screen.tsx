@@ -4,6 +4,7 @@ import { cureIsGood, focusWrong } from '#app/cure/check-cure.ts';
 import { ScheduleEditor } from '#app/cure/schedule-editor.tsx';
 import { Action, LinkButton } from '#app/parts/action.tsx';
 import { SelectField } from '#app/parts/field.tsx';
+import { allGood } from '#app/parts/quantity-input.ts';
 import { Empty } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { goInstead } from '#app/router.ts';
@@ -14,6 +15,8 @@ import { record } from '#app/state/record.ts';
 import { theStore } from '#app/state/shop.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CureSchedule } from '#shared/record/cure-schedule.ts';
+import { lastOvenLoad, offsetsOf, proposeErrors } from './error-draft.ts';
+import { ErrorFields } from './error-fields.tsx';
 import { lightDrafts } from './light.ts';
 import { LimitList, OvenCautions } from './limit-check.tsx';
 import {
@@ -25,16 +28,24 @@ import {
   scheduleFrom,
 } from './load-draft.ts';
 import { limitsOf } from './oven-limits.ts';
+import { isFree } from './oven-schedule.ts';
+import { marginsOf } from './over-limits.ts';
 import { SensorRows, TubeRows } from './tube-rows.tsx';
 
 /** What is set up here stays while the builder looks something up elsewhere. */
 const kept = signal<LoadDraft | undefined>(undefined);
 
 function useDraft(): LoadDraft {
-  return useMemo(() => {
+  const draft = useMemo(() => {
     kept.value ??= loadDraft(openBuilds.value, openOvenLoads.value);
     return kept.value;
   }, []);
+  useEffect(() => {
+    lastOvenLoad().then((last) => {
+      if (last && draft.errors.from.value === undefined) proposeErrors(draft.errors, last);
+    });
+  }, [draft]);
+  return draft;
 }
 
 function useNumber() {
@@ -54,6 +65,9 @@ async function light(builds: readonly BuildState[], draft: LoadDraft, schedule: 
     builds,
     unread: draft.unread.value,
     schedule,
+    offsets: offsetsOf(draft.errors),
+    element: draft.errors.element.value,
+    unevenness: draft.errors.unevenness.si.value,
     number: await nextOvenLoadNumber(),
     at,
     zone: zoneAt(at),
@@ -82,6 +96,11 @@ function SchedulePick({ draft, builds }: { draft: LoadDraft; builds: readonly Bu
   );
 }
 
+const offsetOf = ({ errors }: LoadDraft, key: string) => {
+  const offset = errors.offsets.get(key)?.si.value;
+  return offset !== undefined && { offset };
+};
+
 /** What goes into the oven, how hot, for how long, and who watches it? */
 export function OvenNewScreen() {
   const draft = useDraft();
@@ -90,13 +109,21 @@ export function OvenNewScreen() {
   const chosen = builds.filter((b) => draft.builds.value.has(b.header.id) && !loadOf(b, openOvenLoads.value));
   const schedule = scheduleFrom(draft);
   const resins = chosen.map((b) => b.header.resin);
-  const free = schedule?.stages.every((s) => s.offMandrel) === true;
+  const free = schedule !== undefined && isFree(schedule);
   const limits = limitsOf(
     chosen.map((b) => b.header),
     free,
   );
+  const read = chosen.filter((b) => !draft.unread.value.has(b.header.id));
+  const channels = read.map((b) => ({ sees: 'part', ...offsetOf(draft, b.header.id) }) as const);
+  const margins = marginsOf(
+    [{ sees: 'air', ...offsetOf(draft, 'air') }, ...channels],
+    draft.errors.unevenness.si.value,
+  );
   const press = async () => {
-    if (!cureIsGood(draft.cure, resins[0]) || !schedule) {
+    const errors = [...draft.errors.offsets.values(), draft.errors.unevenness];
+    const cured = cureIsGood(draft.cure, resins[0]);
+    if (!allGood(errors) || !cured || !schedule) {
       focusWrong();
       return;
     }
@@ -127,11 +154,13 @@ export function OvenNewScreen() {
           <ScheduleEditor
             draft={draft.cure}
             limits={limits}
+            margins={margins}
             resins={resins}
             tape={free ? undefined : chosen.find((b) => b.header.tape)?.header.tape}
           />
           <LimitList limits={limits} />
           <SensorRows draft={draft} builds={chosen} />
+          <ErrorFields draft={draft.errors} read={read} />
           <OvenCautions limits={limits} />
         </>
       )}

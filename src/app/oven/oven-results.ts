@@ -1,37 +1,15 @@
 import { cureTimeUsed, holdTime, peak, type Reading, rampRates, steepest, timeAbove } from '#calc';
-import type { OvenLimit } from '#shared/record/oven-load.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
 import type { Logged } from './merged.ts';
 import { type Hold, holdOf } from './oven-schedule.ts';
-import {
-  extremeOf,
-  type Gap,
-  gapsOf,
-  type OvenSeries,
-  ovenSeries,
-  readRuns,
-  type Series,
-} from './oven-series.ts';
+import { type Gap, gapsOf, type OvenSeries, ovenSeries, readRuns, type Series } from './oven-series.ts';
+import { type OverLimit, overLimits } from './over-limits.ts';
 
 /** Counted on where a data sheet gives one cure time only, J/mol (common practice, no source). */
 export const assumedEnergy = 55_000;
 /** A stretch without a reading for this many times the due interval is unread. */
 const unreadAfter = 2;
-
-export interface OverLimit {
-  limit: OvenLimit;
-  /** Judged by the air, since no part sensor was read. */
-  byAir: boolean;
-  highest: Reading;
-  /** s above it, straight between readings */
-  lasts: number;
-  /** First and last reading over it, s */
-  first: number;
-  last: number;
-  /** The newest reading is over it still. */
-  isNow: boolean;
-}
 
 export type Cure =
   /** `assumed`: the sheet gives one time only, so how heat speeds it up is taken to be usual. */
@@ -76,40 +54,12 @@ function cureOf(resins: readonly ResinSystem[], runs: readonly Reading[][]): Cur
   return slowest;
 }
 
-function overOf(limit: OvenLimit, readings: readonly Reading[], byAir: boolean): OverLimit[] {
-  if (readings.length === 0) return [];
-  const highest = peak({ readings });
-  if (highest.temperature <= limit.highest) return [];
-  const above = readings.filter((r) => r.temperature > limit.highest);
-  return [
-    {
-      limit,
-      byAir,
-      highest,
-      lasts: timeAbove({ readings, limit: limit.highest }),
-      first: above[0]?.time ?? highest.time,
-      last: above.at(-1)?.time ?? highest.time,
-      isNow: (readings.at(-1)?.temperature ?? 0) > limit.highest,
-    },
-  ];
-}
-
 function highestOf(series: readonly Series[]): Reading | undefined {
   const peaks = series.filter((s) => s.readings.length > 0).map(peak);
   return peaks.reduce<Reading | undefined>(
     (most, next) => (most && most.temperature >= next.temperature ? most : next),
     undefined,
   );
-}
-
-function overLimits(limits: readonly OvenLimit[], series: OvenSeries): OverLimit[] {
-  const air = extremeOf(series.air, 'hottest');
-  const elements = extremeOf(series.elements, 'hottest');
-  return limits.flatMap((limit) => {
-    if (limit.sees === 'air') return overOf(limit, air, false);
-    if (limit.sees === 'element') return overOf(limit, elements, false);
-    return overOf(limit, series.hottest, series.by === 'air');
-  });
 }
 
 /** Between two readings of a logger a last figure that flickers would be the steepest, s */
@@ -149,6 +99,6 @@ export function ovenResults(
     steepest: series.judged.reduce((most, s) => Math.max(most, steepestOf(s)), 0),
     ...(highestPart && { highestPart }),
     ...(highestAir && { highestAir }),
-    over: overLimits(limits, series),
+    over: overLimits(limits, series, state.header.unevenness),
   };
 }

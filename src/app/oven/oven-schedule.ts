@@ -45,6 +45,10 @@ export function onMandrel(schedule: CureSchedule): CureSchedule {
   return first < 0 ? schedule : { ...schedule, stages: schedule.stages.slice(0, first) };
 }
 
+/** All of it with the tube off its mandrel: a postcure that stands free. */
+export const isFree = ({ stages }: CureSchedule): boolean =>
+  stages.length > 0 && stages.every((s) => s.offMandrel);
+
 export function holdOf(schedule: CureSchedule): Hold {
   const all = stretchesOf(schedule);
   const holds = all.filter((s) => s.kind === 'hold');

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { buildName } from '#app/clocks/clock-list.ts';
+import { AheadWarning } from '#app/cure/ahead-warning.tsx';
 import { Absent } from '#app/parts/absent.tsx';
 import { LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Figures } from '#app/parts/figure.tsx';
@@ -90,6 +91,7 @@ function OvenLoadView({ state }: { state: OvenState }) {
       actions={<OvenActions state={state} results={results} at={at} inside={inside} />}
     >
       <OverLimits over={over.filter((o) => o.isNow)} from={from} />
+      {at.burning && <AheadWarning header={state.header} resins={resins} lit={from} now={minute * 60_000} />}
       {chart}
       <CureRule cure={results.cure} />
       <OvenFigures results={results} at={at} />

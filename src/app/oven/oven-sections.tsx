@@ -5,9 +5,10 @@ import { show } from '#app/state/show.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import type { OvenNow } from './oven-now.ts';
-import { assumedEnergy, type OvenResults, type OverLimit } from './oven-results.ts';
+import { assumedEnergy, type OvenResults } from './oven-results.ts';
 import { unreadTime } from './oven-series.ts';
 import { noCureSentence, overSentence, sinceLit } from './oven-words.ts';
+import type { OverLimit } from './over-limits.ts';
 
 /** How far the data sheet's cure time is used. Never a degree of cure. */
 export function CureRule({ cure }: Pick<OvenResults, 'cure'>) {

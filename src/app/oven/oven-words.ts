@@ -2,8 +2,9 @@ import { show } from '#app/state/show.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import type { OvenNow } from './oven-now.ts';
-import type { Cure, OvenResults, OverLimit } from './oven-results.ts';
+import type { Cure, OvenResults } from './oven-results.ts';
 import { litOf } from './oven-series.ts';
+import type { OverLimit } from './over-limits.ts';
 
 /** What the oven is doing: the title of its screen. */
 export function ovenTitle({ phase, at, tooHot, unreadSince }: OvenNow): string {
@@ -56,12 +57,13 @@ export function rateFigure(kelvinPerSecond: number): string {
 export const sinceLit = (from: number, seconds: number): string => formatClockTime(from + seconds * 1000);
 
 /** '6 °C over for 12 min, 10:40 AM to 10:55 AM' */
-export function overSentence({ limit, highest, lasts, first, last, isNow }: OverLimit, from: number): string {
-  const by = show(highest.temperature - limit.highest, 'temperatureDifference');
+export function overSentence(over: OverLimit, from: number): string {
+  const { limit, highest, lasts, first, last, isNow, counted } = over;
+  const by = show(over.by, 'temperatureDifference');
   const time = lasts > 0 ? ` for ${formatDuration(lasts)}` : '';
   const [begin, end] = [sinceLit(from, first), sinceLit(from, last)];
   const when = isNow ? `since ${begin}, and still is` : begin === end ? `at ${begin}` : `${begin} to ${end}`;
-  return `Good to ${show(limit.highest, 'temperature')}, ${by} over${time}: ${when}. Highest read ${show(highest.temperature, 'temperature')} at ${sinceLit(from, highest.time)}.`;
+  return `Good to ${show(limit.highest, 'temperature')}, ${by} over${time}: ${when}. ${counted ? 'With the errors of sensor and oven up to' : 'Highest read'} ${show(highest.temperature, 'temperature')} at ${sinceLit(from, highest.time)}.`;
 }
 
 /** Why there is no cure time used. */

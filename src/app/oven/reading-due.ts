@@ -1,3 +1,4 @@
+import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import type { OvenState, ReadingAt } from '#shared/record/oven-state.ts';
 
 /** While warming, readings are due at least this often, s (10 to 15 min: common practice, no source). */
@@ -11,9 +12,13 @@ export function newestReading({ readings }: OvenState): ReadingAt | undefined {
     .at(-1);
 }
 
+/** So often a reading is due while it ramps, s: as the schedule says, else as is usual */
+export const readRampingOf = ({ readRamping, readEvery }: CureSchedule): number =>
+  readRamping ?? Math.min(readEvery, dueWhileWarming);
+
 /** When the oven wants its next reading, ms: oftener while it warms. */
 export function nextReadingDue(state: OvenState, litAt: number, warming: boolean): number {
-  const { readEvery } = state.header.schedule;
-  const every = warming ? Math.min(readEvery, dueWhileWarming) : readEvery;
+  const { schedule } = state.header;
+  const every = warming ? readRampingOf(schedule) : schedule.readEvery;
   return Math.max(litAt, newestReading(state)?.at ?? 0) + every * 1000;
 }
