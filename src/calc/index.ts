@@ -2,6 +2,7 @@ export { adiabaticRise } from './adiabatic-rise.ts';
 export { activationEnergy, type TimePoint, timeAtTemperature } from './arrhenius.ts';
 export { centerOfGravity, type PlacedMass } from './center-of-gravity.ts';
 export { gelConversion } from './cup/reaction.ts';
+export { type CupTime, cupTimes } from './cup-times.ts';
 export { cupsFor, resinToMix } from './cups.ts';
 export { type CureCounting, cureCounting } from './cure-counting.ts';
 export { type CureHistory, type CureProgress, cureFinish, cureProgress } from './cure-progress.ts';

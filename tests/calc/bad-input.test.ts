@@ -42,6 +42,7 @@ const anySign = new Set([
   'channels.1.0.time',
   'time of interpolateProfile',
   'margin of limitBreaks',
+  'begin of cupTimes',
   'at of shapeAt',
   'x of placedOutline',
   'y of placedOutline',

@@ -7,6 +7,8 @@ export const mayBeNone: readonly string[] = [
   'compositeDensity fiberVolumeFraction',
   'correctionForOvershoot resinPoured',
   'correctionForOvershoot hardenerPoured',
+  'cupTimes stir',
+  'cupTimes begin',
   'cupsFor squeezeOutShare',
   'cupsFor lossPerCup',
   'cureCounting activationEnergy',

@@ -96,6 +96,7 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   },
   compositeDensity: { fiberVolumeFraction: 0.35, ...densities },
   correctionForOvershoot: poured,
+  cupTimes: { cups: [{ mass: 0.1 }, { mass: 0.12 }], workingRate: 0.0001, stir: 180, begin: 60 },
   cupsFor: {
     kept: 0.139,
     squeezeOutShare: 0.1,

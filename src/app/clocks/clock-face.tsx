@@ -10,6 +10,7 @@ import {
   shortFigure,
   standsWords,
   toneFor,
+  whyWords,
   wordsFor,
 } from './clock-words.ts';
 
@@ -42,6 +43,7 @@ export function ClockFace({ clock, tape }: Props) {
           ? 'This phone’s clock was set back after it was started: do not trust it.'
           : todo}
       </p>
+      {clock.why && <p class="clock-face-about">{whyWords(clock.why)}</p>}
       <p class="clock-face-about">
         {beganAt(clock)}
         {deadline && (

@@ -7,6 +7,7 @@ import {
 } from '#shared/record/clock-state.ts';
 import type { ClockPurpose } from '#shared/record/entry.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
+import { type CupWhy, isMixed, lastsInCup, whyOf } from './cup-clock.ts';
 import { tapeClock, tapeDeadline } from './tape-deadline.ts';
 
 export type ClockKind = ClockPurpose | 'tape';
@@ -33,6 +34,8 @@ export interface RunningClock extends ClockReading {
   round?: number;
   /** A tape deadline whose resin stands in its cup still, which brings it nearer. */
   stands?: boolean;
+  /** Of a pot life: what it follows from. */
+  why?: CupWhy;
 }
 
 export interface Bench {
@@ -94,6 +97,16 @@ function tapeOf(state: BuildState, place: Place, now: number): RunningClock[] {
   return running(clock, place, now).map((c) => ({ ...c, kind: 'tape', stands }));
 }
 
+/** A pot life lasts as the cup does by what was entered since; it warns as early a share before. */
+function ofCup(state: BuildState, place: Place, clock: ClockState, now: number): RunningClock[] {
+  const cup = clock.purpose === 'potLife' ? state.cups.find((c) => c.cup === clock.cup) : undefined;
+  if (!cup || !isMixed(cup) || cup.hardenerAt !== clock.startedAt) return running(clock, place, now);
+  const lasts = lastsInCup(state, cup);
+  const why = whyOf(state, cup);
+  const moved = { ...clock, lasts, warns: (clock.warns * lasts) / clock.lasts };
+  return running(moved, place, now).map((c) => ({ ...c, ...(why && { why }) }));
+}
+
 /** Fresh trouble first, then what is nearest; what ended long ago comes last. */
 function rank({ phase, left }: RunningClock): number {
   if (phase === 'over') return left < -ringsFor ? 3 : 0;
@@ -107,7 +120,7 @@ const isResin = ({ kind }: RunningClock) => kind === 'potLife' || kind === 'tape
 export function listClocks({ builds, ovenLoads, clocks }: Bench, now: number): RunningClock[] {
   const ofBuilds = builds.flatMap((state) => {
     const place = { to: `/build/${state.header.id}`, of: buildName(state), cups: state.cups };
-    return [...state.clocks.flatMap((c) => running(c, place, now)), ...tapeOf(state, place, now)];
+    return [...state.clocks.flatMap((c) => ofCup(state, place, c, now)), ...tapeOf(state, place, now)];
   });
   const ofOvenLoads = ovenLoads.flatMap((state) => {
     const place = { to: `/oven/${state.header.id}`, of: ovenName(state) };

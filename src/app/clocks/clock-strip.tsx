@@ -11,6 +11,7 @@ import {
   shortFigure,
   standsWords,
   toneFor,
+  whyWords,
   wordsFor,
 } from './clock-words.ts';
 import { runningClocks } from './running.ts';
@@ -66,6 +67,7 @@ function First({ clock, tape }: { clock: RunningClock; tape: RunningClock | unde
         </span>
         {clock.of && <span class="clock-strip-of">{clock.of}</span>}
       </span>
+      {clock.why && clock.phase !== 'over' && <span class="clock-strip-why">{whyWords(clock.why)}</span>}
     </>
   );
 }

@@ -1,5 +1,7 @@
-import { formatAgo, formatClockTime, formatCountdown } from '#shared/units/time.ts';
+import { show } from '#app/state/show.ts';
+import { formatAgo, formatClockTime, formatCountdown, formatDuration } from '#shared/units/time.ts';
 import { type ClockKind, isStale, type RunningClock } from './clock-list.ts';
+import type { CupWhy } from './cup-clock.ts';
 
 interface Words {
   /** The word to read across the shop. */
@@ -89,6 +91,14 @@ export const beganAt = ({ kind, startedAt }: RunningClock) => `${began[kind]} ${
 
 /** Why a tape deadline moves: every minute in the cup heats the resin. */
 export const standsWords = 'earlier while it stands in the cup';
+
+/** '24 C, 180 g: 31 min instead of 49 min' */
+export function whyWords({ mass, temperature, lasts, sheet, assumed }: CupWhy): string {
+  const warmth = `${show(temperature, 'temperature', 0)}${assumed ? ' assumed' : ''}`;
+  const now = formatDuration(60 * Math.round(lasts / 60));
+  const own = formatDuration(60 * Math.round(sheet / 60));
+  return `${warmth}, ${show(mass, 'mass', 0)}: ${now}${now === own ? '' : ` instead of ${own}`}`;
+}
 
 /** Time left may exceed the whole only when the phone's clock went back after it was started. */
 export const clockWentBack = ({ left, lasts }: Pick<RunningClock, 'left' | 'lasts'>) => left > lasts + 60;

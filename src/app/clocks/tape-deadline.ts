@@ -1,9 +1,7 @@
-import { filmFactor } from '#app/mix/recipe.ts';
-import { filmDeadline } from '#calc';
 import type { BuildState } from '#shared/record/build-state.ts';
-import type { CupState } from '#shared/record/cup-state.ts';
 import { holding } from '#shared/record/journal.ts';
 import type { StageState } from '#shared/record/route-state.ts';
+import { isMixed, lastsOnFilm, type WetCup } from './cup-clock.ts';
 
 /** When the tape must be all on: from the cup of this round that is used up first. */
 export interface TapeDeadline {
@@ -34,18 +32,10 @@ function answeredAt(state: BuildState, round: number): number {
   return Math.max(Number.NEGATIVE_INFINITY, ...answers);
 }
 
-type WetCup = CupState & { hardenerAt: number; usableLife: number };
-
 /** Cups of the present round whose resin lies wet on the cloth, or still stands in them. */
 export function wetCups(state: BuildState): WetCup[] {
   if (state.closedAt !== undefined || lastWetStage(state, state.rounds)?.done) return [];
-  return state.cups.filter(
-    (c): c is WetCup =>
-      c.round === state.rounds &&
-      c.hardenerAt !== undefined &&
-      c.usableLife !== undefined &&
-      c.discardedAt === undefined,
-  );
+  return state.cups.filter(isMixed).filter((c) => c.round === state.rounds && c.discardedAt === undefined);
 }
 
 /** A thumb's answer covers the cups that were wet then: one mixed after it has a deadline of its own. */
@@ -55,11 +45,12 @@ export function tapeDeadline(state: BuildState, now: number): TapeDeadline | und
   const answered = answeredAt(state, state.rounds);
   const deadlines = cups
     .filter((c) => c.hardenerAt > answered)
-    .map(({ cup, hardenerAt, emptyAt, usableLife }) => {
-      // A corrected time, or a phone clock set back, must not make it negative.
-      const inCup = Math.max(0, ((emptyAt ?? now) - hardenerAt) / 1000);
-      const at = hardenerAt + 1000 * filmDeadline({ inCup, usableLife, filmFactor });
-      return { round: state.rounds, cup, startedAt: hardenerAt, at, stands: emptyAt === undefined };
-    });
+    .map((wet) => ({
+      round: state.rounds,
+      cup: wet.cup,
+      startedAt: wet.hardenerAt,
+      at: wet.hardenerAt + 1000 * lastsOnFilm(state, wet, wet.emptyAt ?? now),
+      stands: wet.emptyAt === undefined,
+    }));
   return deadlines.sort((a, b) => a.at - b.at)[0];
 }

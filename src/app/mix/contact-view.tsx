@@ -11,13 +11,14 @@ import type { BuildState } from '#shared/record/build-state.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
 import type { Guard } from '#shared/record/entry.ts';
 import { decimalsForScaleStep } from '#shared/units/format.ts';
-import { formatDuration } from '#shared/units/time.ts';
 import { CupEmptied, ThrowOut, UndoPress } from './cup-buttons.tsx';
+import { cupLife, massOf } from './cup-life.ts';
+import { CupLifeLines } from './cup-life-lines.tsx';
 import { type Mixing, pourTask } from './cup-phase.ts';
 import { hardenerGoesIn } from './mix-acts.ts';
 import { cupWords, hardenerWords } from './mix-words.ts';
 import { targetWords } from './pour-words.ts';
-import { usableLife } from './recipe.ts';
+import { ReadAgain } from './read-again.tsx';
 import { onScale } from './scale-reading.ts';
 
 interface Props {
@@ -65,10 +66,9 @@ export function ContactView({ state, cup, mixing, inCup }: Props) {
     >
       <BigFigure label="Then pour to" {...showSplit(target, 'mass', decimalsForScaleStep(step, system))} />
       <p>{targetWords({ cup, task, hardener: resin.hardener, mass }, runningTotal)}</p>
-      <p>
-        Press as the first hardener touches the resin. From then on this cup can be worked for{' '}
-        <strong>{formatDuration(usableLife(resin))}</strong>; the weight follows.
-      </p>
+      <p>Press as the first hardener touches the resin; the weight follows. From then on this cup lasts:</p>
+      <CupLifeLines resin={resin} life={cupLife(state, massOf(state, cup), Date.now())} />
+      <ReadAgain state={state} />
       {inCup.map((other) => (
         <CupEmptied key={other.cup} state={state} cup={other} />
       ))}

@@ -2,9 +2,9 @@ import { record, retract } from '#app/state/record.ts';
 import { theStore } from '#app/state/shop.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
+import { cupLife, massOf } from './cup-life.ts';
 import { cupError, mixingOf, type Part } from './cup-phase.ts';
 import type { MixPlan } from './mix-plan.ts';
-import { usableLife } from './recipe.ts';
 
 /** A pot life warns when this share of it is left. */
 const warnsAtShare = 0.2;
@@ -39,8 +39,9 @@ export function pour(subject: string, cup: CupState, { part, mass, typed, asItIs
 }
 
 /** The pot life counts from here; the weight follows. */
-export function hardenerGoesIn({ header, rounds }: BuildState, cup: CupState): Promise<boolean> {
-  const lasts = usableLife(header.resin);
+export function hardenerGoesIn(state: BuildState, cup: CupState): Promise<boolean> {
+  const { header, rounds } = state;
+  const { usable: lasts, basis } = cupLife(state, massOf(state, cup), Date.now());
   return record({
     kind: 'clockStarted',
     subject: header.id,
@@ -51,6 +52,7 @@ export function hardenerGoesIn({ header, rounds }: BuildState, cup: CupState): P
     warns: warnsAtShare * lasts,
     cup: cup.cup,
     round: rounds,
+    basis,
   });
 }
 

@@ -1,4 +1,6 @@
+import { shopNow } from '#app/clocks/shop-now.ts';
 import { partMasses } from '#app/state/masses.ts';
+import { now } from '#app/state/now.ts';
 import { scaleRatioError, smallestCupForScale } from '#calc';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
@@ -54,7 +56,15 @@ function whyNot(error: unknown): string {
 /** What is left to mix for a build; `wish` is how many cups the builder wants to make of it. */
 export function planOf(state: BuildState, wish?: number): Planned {
   const { cloth, resin, goal, coreResin } = state.header;
-  const input = { clothMass: partMasses(state).cloth, cloth, resin, goal, extraKept: coreResin };
+  const { resin: temperature } = shopNow(state, now.peek());
+  const input = {
+    clothMass: partMasses(state).cloth,
+    cloth,
+    resin,
+    goal,
+    extraKept: coreResin,
+    temperature,
+  };
   try {
     return { ok: true, plan: mixPlan({ ...input, cups: state.cups, round: state.rounds, wish }) };
   } catch (error) {

@@ -88,7 +88,7 @@ export function mixPlan(input: PlanInput): MixPlan {
     largestCup: resin.largestCup,
     ...(goal.workingRate !== undefined && {
       workingRate: goal.workingRate,
-      usableLife: usableLife(resin),
+      usableLife: usableLife(resin, input.temperature),
     }),
   }).cups;
   const most = fewest + manyMore;

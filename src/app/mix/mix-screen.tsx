@@ -10,6 +10,7 @@ import { mixOf } from './mix-of-build.ts';
 import { MixedView } from './mixed-view.tsx';
 import { PlanView } from './plan-view.tsx';
 import { PourView } from './pour-view.tsx';
+import { TimesView } from './times-view.tsx';
 import './mix.css';
 
 function NoSuchBuild() {
@@ -69,5 +70,6 @@ export function MixScreen({ params }: { params: Params }) {
   }, [id, looked]);
   if (!state) return looked.value ? <NoSuchBuild /> : <div class="screen" />;
   if (state.closedAt !== undefined) return <Closed state={state} />;
+  if (params.view === 'times') return <TimesView state={state} />;
   return <Mixing state={state} planning={params.view === 'cups'} />;
 }

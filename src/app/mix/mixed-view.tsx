@@ -1,3 +1,4 @@
+import { isMixed, lastsInCup } from '#app/clocks/cup-clock.ts';
 import { Action, Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Figures } from '#app/parts/figure.tsx';
 import { Screen } from '#app/parts/screen.tsx';
@@ -7,11 +8,12 @@ import { now } from '#app/state/now.ts';
 import { settings } from '#app/state/settings.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
+import { ClockWhy } from './clock-why.tsx';
 import { CupEmptied, ThrowOut, UndoPress } from './cup-buttons.tsx';
 import { cupError, type Mixing } from './cup-phase.ts';
 import { cupIsEmpty, startCup } from './mix-acts.ts';
 import { planOf, scaleDoubt } from './mix-of-build.ts';
-import { cupWords, inCups, offWords, percentWords } from './mix-words.ts';
+import { canWords, cupWords, inCups, offWords, percentWords } from './mix-words.ts';
 import { onScale } from './scale-reading.ts';
 import { isStirred, StirTimer, stirringSince } from './stir-timer.tsx';
 
@@ -60,8 +62,8 @@ function offFigure(error: number, tolerance: number) {
 }
 
 /** Resin past its usable life no longer wets cloth: the screen must not ask for it there. */
-const isOver = ({ hardenerAt, usableLife }: CupState, at: number) =>
-  hardenerAt !== undefined && usableLife !== undefined && at > hardenerAt + 1000 * usableLife;
+const isOver = (state: BuildState, cup: CupState, at: number) =>
+  isMixed(cup) && at > cup.hardenerAt + 1000 * lastsInCup(state, cup);
 
 /** Stir, keep a sample, get it out of the cup. */
 export function MixedView({ state, cup, mixing, others }: Props) {
@@ -70,11 +72,11 @@ export function MixedView({ state, cup, mixing, others }: Props) {
   const left = planned.ok ? planned.plan.cups : 0;
   const error = cupError(cup, mixing);
   const stirred = isStirred(cup, now.value);
-  const over = isOver(cup, now.value);
+  const over = isOver(state, cup, now.value);
   return (
     <Screen
       back={{ to: `/build/${state.header.id}`, label: 'Route' }}
-      kicker={`${cupWords(cup)} · ${state.header.resin.hardener}`}
+      kicker={`${cupWords(cup)} · ${canWords(state.header.resin)}`}
       title={over ? 'Its time is up' : stirred ? 'Pour it out flat' : 'Stir 2 to 3 minutes'}
       actions={
         <>
@@ -111,6 +113,7 @@ export function MixedView({ state, cup, mixing, others }: Props) {
           ...(error === undefined ? [] : [offFigure(error, mixing.tolerance)]),
         ]}
       />
+      <ClockWhy state={state} cup={cup} />
       {others.map((other) => (
         <CupEmptied key={other.cup} state={state} cup={other} />
       ))}

@@ -2,10 +2,13 @@ import { Action, Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
 import { AllMixed } from './all-mixed.tsx';
+import { cupLife } from './cup-life.ts';
+import { CupLifeLines } from './cup-life-lines.tsx';
 import { CupsSoFar } from './cups-so-far.tsx';
 import { planOf } from './mix-of-build.ts';
 import { hardenerWords, ratioWords } from './mix-words.ts';
 import { PlanFigures } from './plan-figures.tsx';
+import { ReadAgain } from './read-again.tsx';
 import { ScaleLine, ScaleWarning } from './scale-line.tsx';
 import { ThisCup, useCupSize } from './this-cup.tsx';
 import { useTyped } from './typed-draft.ts';
@@ -74,6 +77,11 @@ function ToMix({ state, mix, plan, frame, onCups }: PlannedProps & { onCups: (cu
         {plan.cups < plan.most && (
           <Secondary onPress={() => onCups(plan.cups + 1)}>More, smaller cups</Secondary>
         )}
+      </Beside>
+      <CupLifeLines resin={resin} life={cupLife(state, size.total ?? plan.each.total, Date.now())} />
+      <Beside>
+        <LinkButton to={`/mix/${state.header.id}/times`}>When to mix each cup</LinkButton>
+        <ReadAgain state={state} />
       </Beside>
       <ScaleLine />
       <ThisCup size={size} plan={plan} />

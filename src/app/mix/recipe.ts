@@ -4,10 +4,12 @@ import {
   massRatioFromVolumeRatio,
   resinForCloth,
   stoichiometricPhr,
+  timeAtTemperature,
 } from '#calc';
 import type { Cloth } from '#shared/record/cloth.ts';
 import type { ResinGoal } from '#shared/record/plan.ts';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
+import { lifeEnergy } from './resin-energy.ts';
 
 /** Of a pot life that ends with gel or peak exotherm, this share can be worked (common practice, no source). */
 const usableOfGel = 0.65;
@@ -36,9 +38,19 @@ export function hardenerPerResin({
   }
 }
 
-/** The part of the pot life that can be worked, s */
-export function usableLife({ potLife }: ResinSystem): number {
-  return potLife.ends === 'viscosityDoubled' ? potLife.time : usableOfGel * potLife.time;
+/** The part of the data sheet's pot life that can be worked, s: at its own temperature, or at another. */
+export function usableLife(resin: ResinSystem, temperature = resin.potLife.temperature): number {
+  const { time, ends, temperature: at } = resin.potLife;
+  const usable = ends === 'viscosityDoubled' ? time : usableOfGel * time;
+  return timeAtTemperature({ time: usable, at, temperature, activationEnergy: lifeEnergy(resin).energy });
+}
+
+/** How long it can be worked spread in a film, s: as the data sheet says, else so many times the cup's own. */
+export function filmLife(resin: ResinSystem, temperature: number): number {
+  const { thinFilm } = resin;
+  if (!thinFilm) return filmFactor * usableLife(resin, temperature);
+  const { time, temperature: at } = thinFilm;
+  return timeAtTemperature({ time, at, temperature, activationEnergy: lifeEnergy(resin).energy });
 }
 
 /** Resin as a share of resin and cloth, for a fiber volume wanted. */
@@ -72,10 +84,12 @@ export interface RecipeInput {
   goal: ResinGoal;
   /** Stays in the part besides what the cloth keeps: drunk by the faces of a core, kg */
   extraKept?: number | undefined;
+  /** What the resin is when it is mixed, K; the data sheet's own when not known */
+  temperature?: number | undefined;
 }
 
 /** What to mix for a tube; a RangeError names what cannot be met: `lossPerCup`, `workingRate`, `largestCup`. */
-export function recipe({ clothMass, cloth, resin, goal, extraKept = 0 }: RecipeInput): Recipe {
+export function recipe({ clothMass, cloth, resin, goal, extraKept = 0, temperature }: RecipeInput): Recipe {
   const share = resinShare(goal.fiberVolumeFraction, cloth, resin);
   const kept = resinForCloth({ clothMass, resinMassFraction: share }) + extraKept;
   const { cups, each, total } = cupsFor({
@@ -83,7 +97,10 @@ export function recipe({ clothMass, cloth, resin, goal, extraKept = 0 }: RecipeI
     squeezeOutShare: goal.squeezeOut,
     lossPerCup: goal.lossPerCup,
     largestCup: resin.largestCup,
-    ...(goal.workingRate !== undefined && { workingRate: goal.workingRate, usableLife: usableLife(resin) }),
+    ...(goal.workingRate !== undefined && {
+      workingRate: goal.workingRate,
+      usableLife: usableLife(resin, temperature),
+    }),
   });
   const ratio = hardenerPerResin(resin);
   const resinEach = each / (1 + ratio);
