@@ -66,16 +66,19 @@ function titleOf(found: Fit | Missing, now: number, material: Material | undefin
 function Body({
   found,
   now,
+  from,
   state,
   material,
 }: {
   found: Fit | Missing;
   now: number;
+  from: string;
   state: BuildState;
   material: Material | undefined;
 }) {
   if (found === 'material') return <p>Metals shrink differently: say what this mandrel is made of.</p>;
-  if (typeof found !== 'string') return <DemoldView fit={found} now={now} release={state.header.release} />;
+  if (typeof found !== 'string')
+    return <DemoldView fit={found} now={now} from={from} release={state.header.release} />;
   return (
     <Warning kind="amber" title="Nothing to reckon with">
       {missingWords(found, material).says}
@@ -112,8 +115,7 @@ function Demold({ state, load }: Props) {
         }
       >
         {onShelf === undefined && <MadeOf material={typed.material} />}
-        <Body found={found} now={now} state={state} material={material} />
-        {typeof found !== 'string' && <p class="quiet">{from}.</p>}
+        <Body found={found} now={now} from={from} state={state} material={material} />
       </Screen>
       {typing.value && (
         <HeatSheet onRead={(kelvin) => (typed.heat.value = kelvin)} onClose={() => (typing.value = false)} />

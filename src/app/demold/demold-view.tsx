@@ -13,10 +13,12 @@ interface Props {
   fit: Fit;
   /** K */
   now: number;
+  /** Where that comes from: 'The part, read 4:20 PM' */
+  from: string;
   release: ReleaseSystem | undefined;
 }
 
-function Answer({ verdict, now, release }: { verdict: Verdict } & Omit<Props, 'fit'>) {
+function Answer({ verdict, now, release }: { verdict: Verdict } & Omit<Props, 'fit' | 'from'>) {
   if (verdict.is === 'grips') {
     return (
       <Warning kind="amber" title={`Gripped at ${show(now, 'temperature', 0)}, and colder too`}>
@@ -61,12 +63,13 @@ function GripFacts() {
 }
 
 /** Whether it is loose, drawn, and what that rests on. */
-export function DemoldView({ fit, now, release }: Props) {
+export function DemoldView({ fit, now, from, release }: Props) {
   const verdict = verdictAt(fit, now);
   const { growth, material } = fit;
   return (
     <>
       <Answer verdict={verdict} now={now} release={release} />
+      <p class="quiet">{from}.</p>
       <TubeSection
         clearance={clearanceAt(fit, now)}
         label={
@@ -74,8 +77,8 @@ export function DemoldView({ fit, now, release }: Props) {
         }
         says={sectionWords(fit, now)}
       />
-      <RoomPlot fit={fit} now={now} />
       <ExplainRoom fit={fit} now={now} />
+      <RoomPlot fit={fit} now={now} />
       <ExplainLoose fit={fit} />
       <h2>What this rests on</h2>
       <Lines

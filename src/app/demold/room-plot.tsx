@@ -24,14 +24,16 @@ export function RoomPlot({ fit, now }: Props) {
   const from = Math.min(now - 5, coldShop);
   const to = Math.max(now, fit.set.temperature) + 8;
   const rooms = [from, to].map((t) => clearanceAt(fit, t));
-  const [least, most] = [Math.min(...rooms, 0), Math.max(...rooms, 1e-5)];
+  const [least, most] = [Math.min(...rooms, -5e-6), Math.max(...rooms, 1e-5)];
   const edge = (most - least) * 0.12;
   const x = linear(from, to, pad.left, width.value - pad.right);
   const y = linear(least - edge, most + edge, height - pad.bottom, pad.top);
   const { loose } = fit;
   const shown = loose !== null && loose > from && loose < to;
   const room = clearanceAt(fit, now);
-  const nearEnd = x(now) > width.value * 0.6;
+  // A line that falls to the right leaves room at its upper right and its lower left.
+  const nearEnd = x(now) > width.value * 0.65;
+  const looseAtLeft = shown && x(loose) > pad.left + 140;
   return (
     <div ref={ref} class="picture">
       <svg
@@ -64,7 +66,12 @@ export function RoomPlot({ fit, now }: Props) {
         {shown && (
           <>
             <path class="picture-tick" d={`M${x(loose)} ${y(0)}V${height - pad.bottom}`} />
-            <text class="picture-over picture-number" x={x(loose) + 6} y={height - pad.bottom - 6}>
+            <text
+              class="picture-over picture-number"
+              x={x(loose) + (looseAtLeft ? -6 : 6)}
+              y={height - pad.bottom - 6}
+              text-anchor={looseAtLeft ? 'end' : 'start'}
+            >
               loose below {show(loose, 'temperature', 0)}
             </text>
           </>
@@ -72,8 +79,8 @@ export function RoomPlot({ fit, now }: Props) {
         <circle class="room-now" cx={x(now)} cy={y(room)} r="6" />
         <text
           class="picture-over picture-number"
-          x={x(now) + (nearEnd ? 0 : 10)}
-          y={y(room) - 11}
+          x={nearEnd ? width.value - pad.right : x(now) + 10}
+          y={room > 0 ? y(room) - 11 : y(0) - 8}
           text-anchor={nearEnd ? 'end' : 'start'}
         >
           now {show(now, 'temperature', 0)}

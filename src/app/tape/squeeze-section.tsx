@@ -14,6 +14,11 @@ interface Props {
 
 type Hot = Exclude<Pull, { by: 'winding' }>;
 
+/** Less than a quarter of what it can pull. */
+function hardly({ shrinkForce = [] }: Tape, { most }: Hot): boolean {
+  return most < Math.max(0, ...shrinkForce.map((p) => p.force)) / 4;
+}
+
 const range = (least: number, most: number, says: (n: number) => string) =>
   most - least <= 1e-3 * most ? says(most) : `${says(least).replace(/\s\D+$/, '')} to ${says(most)}`;
 const pressure = ({ least, most }: Squeeze) => range(least, most, (n) => show(n, 'pressure'));
@@ -36,6 +41,7 @@ function Pressed({
     <>
       <Figures items={places.map((p, i) => ({ value: pressure(p), label: where(places, i) }))} />
       <p>
+        {hardly(tape, pull) && 'It has hardly begun to shrink there: most of the squeeze is your winding. '}
         In air of {show(peak, 'temperature', 0)}, the hottest of this cure.{' '}
         {pull.by === 'typical' &&
           'What such tapes usually pull: yours may do half or twice that. Measure it and write it on the shelf.'}
