@@ -25,7 +25,7 @@ const pressure = ({ least, most }: Squeeze) => range(least, most, (n) => show(n,
 
 function where(places: readonly Squeeze[], i: number): string {
   const diameter = show(places[i]?.diameter ?? 0, 'diameter', 1);
-  if (places.length === 1) return `on ${diameter}`;
+  if (places.length === 1) return `on a tube of ${diameter}`;
   return i === 0 ? `at the thin end, ${diameter}` : `at the thick end, ${diameter}`;
 }
 
