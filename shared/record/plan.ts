@@ -11,6 +11,14 @@ export const clothAmount = z.discriminatedUnion('by', [
 ]);
 export type ClothAmount = Known<z.infer<typeof clothAmount>>;
 
+/** Figures that a shop's own builds can stand in for. */
+export const learnable = ['fiberVolume', 'lossPerCup', 'squeezeOut', 'workingRate', 'plyThickness'] as const;
+export type Learnable = (typeof learnable)[number];
+
+/** Whose figure was taken: the median of so many builds of this shop, or common practice. */
+export const origin = z.looseObject({ of: z.enum(['shop', 'book']), builds: z.optional(nonNegative) });
+export type Origin = Known<z.infer<typeof origin>>;
+
 /** How resin goes from the can into the wall. */
 export const resinGoal = z.looseObject({
   /** Fiber volume fraction wanted in the cured wall. */
@@ -21,6 +29,8 @@ export const resinGoal = z.looseObject({
   squeezeOut: z.number().check(z.gte(0), z.lt(1)),
   /** Mixed resin that one pair of hands lays down, kg/s */
   workingRate: z.optional(positive),
+  /** Whose each figure is, by its name; absent where it was typed. */
+  from: z.optional(z.record(z.string(), origin)),
 });
 export type ResinGoal = Known<z.infer<typeof resinGoal>>;
 
@@ -32,6 +42,8 @@ export const planBody = z.looseObject({
   cloth: id,
   clothAmount,
   plies: positive,
+  /** Of one cured ply of `cloth`, m, as this shop's come out; from cloth and fiber volume when absent */
+  plyThickness: z.optional(positive),
   resin: id,
   release: z.optional(id),
   tape: z.optional(id),

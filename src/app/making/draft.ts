@@ -7,6 +7,7 @@ import type { ClothAmount, Plan, ResinGoal } from '#shared/record/plan.ts';
 import { firstGoal } from './first-goal.ts';
 import { type GoalInput, goalInput } from './goal.ts';
 import { likely } from './last-made.ts';
+import { keptOrigins, type LearnedInputs, type Origins, originsOf, standing } from './origins.ts';
 import { madeOf } from './wall-cloth.ts';
 
 /** What a plan and a build are made of while they are being written. It outlives its screen: nothing typed is lost. */
@@ -24,6 +25,10 @@ export interface MakingDraft {
   lossPerCup: QuantityInput;
   squeezeOut: QuantityInput;
   workingRate: QuantityInput;
+  /** Empty: as it follows from cloth and fiber volume. */
+  plyThickness: QuantityInput;
+  /** Whose figures stand in the fields. */
+  from: Signal<Origins>;
   /** Off the shelf; empty when its diameter was typed. */
   mandrel: Signal<string>;
   mandrelDiameter: QuantityInput;
@@ -51,11 +56,40 @@ function sizeInputs(plan: Plan | undefined, optional: boolean) {
 const mostCloth = 10;
 const mostArea = 50;
 
+type Figures = Pick<MakingDraft, 'goal' | 'lossPerCup' | 'squeezeOut' | 'workingRate' | 'plyThickness'>;
+
+function figureInputs(
+  plan: Plan | undefined,
+  goal: ResinGoal,
+  cloth: Signal<string>,
+  resin: Signal<string>,
+): Figures {
+  return {
+    goal: goalInput(goal.fiberVolumeFraction, cloth, resin),
+    lossPerCup: quantityInput(goal.lossPerCup, { quantity: 'mass', min: 0, max: 0.2 }),
+    squeezeOut: quantityInput(goal.squeezeOut, { quantity: 'fraction', min: 0, max: 0.6 }),
+    workingRate: quantityInput(goal.workingRate, { quantity: 'massRate', positive: true, optional: true }),
+    plyThickness: quantityInput(plan?.plyThickness, {
+      quantity: 'thickness',
+      min: 0.00002,
+      max: 0.005,
+      optional: true,
+    }),
+  };
+}
+
+/** The fields that the shop's own builds can fill. */
+export function learnedInputs(figures: Figures): LearnedInputs {
+  const { goal, lossPerCup, squeezeOut, workingRate, plyThickness } = figures;
+  return { fiberVolume: goal.fiberVolume, lossPerCup, squeezeOut, workingRate, plyThickness };
+}
+
 export function makingDraft(plan?: Plan, sizesOptional = true): MakingDraft {
   const cloth = signal(plan?.cloth ?? likely('cloth'));
   const resin = signal(plan?.resin ?? likely('resin'));
   const goal = plan?.goal ?? firstGoal;
   const amount = plan?.clothAmount;
+  const figures = figureInputs(plan, goal, cloth, resin);
   return {
     name: signal(plan?.name ?? ''),
     cloth,
@@ -74,10 +108,8 @@ export function makingDraft(plan?: Plan, sizesOptional = true): MakingDraft {
     release: signal(plan ? (plan.release ?? '') : likely('release')),
     tape: signal(plan ? (plan.tape ?? '') : likely('tape')),
     checklist: signal(plan?.checklist ?? likely('checklist')),
-    goal: goalInput(goal.fiberVolumeFraction, cloth, resin),
-    lossPerCup: quantityInput(goal.lossPerCup, { quantity: 'mass', min: 0, max: 0.2 }),
-    squeezeOut: quantityInput(goal.squeezeOut, { quantity: 'fraction', min: 0, max: 0.6 }),
-    workingRate: quantityInput(goal.workingRate, { quantity: 'massRate', positive: true, optional: true }),
+    ...figures,
+    from: originsOf(goal, learnedInputs(figures)),
     mandrel: signal(plan?.mandrel ?? ''),
     ...sizeInputs(plan, sizesOptional),
     walled: plan && hasWall(plan) ? plan : undefined,
@@ -110,7 +142,13 @@ export function resinGoalOf(draft: MakingDraft): ResinGoal | undefined {
   const workingRate = draft.workingRate.si.value;
   if (fiberVolumeFraction === undefined || lossPerCup === undefined || squeezeOut === undefined)
     return undefined;
-  return { fiberVolumeFraction, lossPerCup, squeezeOut, ...(workingRate !== undefined && { workingRate }) };
+  return {
+    fiberVolumeFraction,
+    lossPerCup,
+    squeezeOut,
+    ...(workingRate !== undefined && { workingRate }),
+    ...keptOrigins(standing(draft.from.value, learnedInputs(draft))),
+  };
 }
 
 export type Answer = { ok: true; recipe: Recipe } | { ok: false; says?: string };
@@ -150,6 +188,8 @@ export function answerOf(draft: MakingDraft): ReadonlySignal<Answer> {
 /** The fields whose problems stop a draft from being used. */
 export function fieldsOf(draft: MakingDraft): QuantityInput[] {
   const amount = draft.amountBy.value === 'mass' ? draft.clothMass : draft.clothArea;
-  const { goal, lossPerCup, squeezeOut, workingRate, mandrelDiameter, tubeLength, plies } = draft;
-  return [amount, goal.fiberVolume, lossPerCup, squeezeOut, workingRate, mandrelDiameter, tubeLength, plies];
+  const { goal, mandrelDiameter, tubeLength, plies } = draft;
+  const { lossPerCup, squeezeOut, workingRate, plyThickness } = draft;
+  const figures = [goal.fiberVolume, lossPerCup, squeezeOut, workingRate, plyThickness];
+  return [amount, ...figures, mandrelDiameter, tubeLength, plies];
 }

@@ -9,7 +9,7 @@ import { show } from '#app/state/show.ts';
 import { PlanWall } from '#app/wall/plan-wall.tsx';
 import { mandrelLine } from '#app/wall/wall-lines.ts';
 import { hasWall } from '#app/wall/wall-model.ts';
-import type { Plan } from '#shared/record/plan.ts';
+import type { Learnable, Plan } from '#shared/record/plan.ts';
 import { formatRatio } from '#shared/units/ratio.ts';
 import { planCautions } from './plan-cautions.ts';
 import { estimatePlan, type PlanEstimate, type PlanMaterials } from './plan-estimate.ts';
@@ -34,6 +34,14 @@ function PlainFigures({ estimate }: { estimate: PlanEstimate }) {
   );
 }
 
+/** ', the shop's (7 builds)' */
+function whose({ goal }: Plan, figure: Learnable): string {
+  const from = goal.from?.[figure];
+  if (!from) return '';
+  if (from.of === 'book') return ', the book’s';
+  return `, the shop’s (${from.builds} ${from.builds === 1 ? 'build' : 'builds'})`;
+}
+
 function Facts({ plan, estimate }: { plan: Plan; estimate: PlanEstimate }) {
   const plies = show(plan.plies, 'number', 2).replace(/\.?0+$/, '');
   return (
@@ -42,9 +50,14 @@ function Facts({ plan, estimate }: { plan: Plan; estimate: PlanEstimate }) {
         ['Mandrel', hasWall(plan) ? mandrelLine(plan) : show(plan.mandrelDiameter, 'diameter')],
         ['Tube', show(plan.tubeLength, 'length', 0)],
         ...(hasWall(plan) ? [] : [['Wall', `${plies} plies, ${show(estimate.wall, 'thickness')}`]]),
-        ['A ply', show(estimate.plyThickness, 'thickness')],
+        ['A ply', show(estimate.plyThickness, 'thickness') + whose(plan, 'plyThickness')],
         ['Resin to fabric', formatRatio(estimate.resinShare)],
-        ['Fiber volume', show(plan.goal.fiberVolumeFraction, 'fraction', 0)],
+        ['Fiber volume', show(plan.goal.fiberVolumeFraction, 'fraction', 0) + whose(plan, 'fiberVolume')],
+        ['Lost in each cup', show(plan.goal.lossPerCup, 'mass') + whose(plan, 'lossPerCup')],
+        ['Squeezed out', show(plan.goal.squeezeOut, 'fraction') + whose(plan, 'squeezeOut')],
+        ...(plan.goal.workingRate === undefined
+          ? []
+          : [['Working rate', show(plan.goal.workingRate, 'massRate') + whose(plan, 'workingRate')]]),
         ['Hottest in service', show(plan.serviceTemperature, 'temperature', 0)],
       ]}
     />
@@ -102,6 +115,13 @@ export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; ma
         ]}
       />
       {plan.note && <p>{plan.note}</p>}
+      <Rows label="What came of it">
+        <Row
+          to={`/compare/choose/${doc}`}
+          title="Compare its builds"
+          about="What differs between them, and what they say"
+        />
+      </Rows>
       <Rows label="Hand it on">
         <Row
           to={`/hand/plan/${doc}`}

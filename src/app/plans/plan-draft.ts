@@ -63,7 +63,7 @@ function amountToBegin(draft: PlanDraft): Plan['clothAmount'] | undefined {
   const width = widthForWraps({
     wraps,
     startDiameter,
-    plyThickness: plyThickness(cloth, fiberVolumeFraction),
+    plyThickness: draft.plyThickness.si.value ?? plyThickness(cloth, fiberVolumeFraction),
   });
   return { by: 'area', area: width * length };
 }
@@ -103,6 +103,7 @@ export function planOf(draft: PlanDraft): Plan | undefined {
   if (!name || !clothAmount || !goal || !schedule || mandrelDiameter === undefined) return undefined;
   if (tubeLength === undefined || plies === undefined || serviceTemperature === undefined) return undefined;
   const note = draft.note.value.trim();
+  const ply = draft.plyThickness.si.value;
   const plan: Plan = {
     name,
     mandrelDiameter,
@@ -110,6 +111,7 @@ export function planOf(draft: PlanDraft): Plan | undefined {
     cloth: draft.cloth.value,
     clothAmount,
     plies,
+    ...(ply !== undefined && { plyThickness: ply }),
     resin: draft.resin.value,
     ...(draft.release.value && { release: draft.release.value }),
     ...(draft.tape.value && { tape: draft.tape.value }),

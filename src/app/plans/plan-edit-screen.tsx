@@ -4,7 +4,9 @@ import { cureIsGood, focusWrong } from '#app/cure/check-cure.ts';
 import { ScheduleEditor } from '#app/cure/schedule-editor.tsx';
 import { StarterPick } from '#app/cure/starter-pick.tsx';
 import { AnswerFigures } from '#app/making/answer.tsx';
+import { ByTheBook } from '#app/making/by-the-book.tsx';
 import { answerOf } from '#app/making/draft.ts';
+import { LearnedFields } from '#app/making/learned-fields.tsx';
 import { ClothFields, Pick, ResinFields } from '#app/making/making-fields.tsx';
 import { Action, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
@@ -148,6 +150,8 @@ export function PlanEditScreen({ params }: { params: Params }) {
       )}
       <ResinFields draft={draft} />
       {!draft.walled && !draft.fromWall.value && <AnswerFigures answer={answer.value} />}
+      <ByTheBook draft={draft} answer={answer.value} />
+      <LearnedFields draft={draft} ply />
       <Pick type="release" label="Release" chosen={draft.release} none="None of these" />
       <Pick type="tape" label="Shrink tape" chosen={draft.tape} none="No tape" />
       <h2>Cure</h2>

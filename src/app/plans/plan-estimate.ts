@@ -49,11 +49,10 @@ export function estimatePlan(plan: Plan, { cloth, resin }: PlanMaterials): PlanE
   const clothMass = planClothMass(plan, cloth);
   const share = resinShare(plan.goal.fiberVolumeFraction, cloth, resin);
   const kept = resinForCloth({ clothMass, resinMassFraction: share });
-  const plyThickness = curedPlyThickness({
-    arealWeight: cloth.arealWeight,
-    fiberDensity: cloth.fiberDensity,
-    fiberVolumeFraction: plan.goal.fiberVolumeFraction,
-  });
+  const { arealWeight, fiberDensity } = cloth;
+  const { fiberVolumeFraction } = plan.goal;
+  const plyThickness =
+    plan.plyThickness ?? curedPlyThickness({ arealWeight, fiberDensity, fiberVolumeFraction });
   const base = {
     cloth: clothMass,
     kept,

@@ -1,9 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { AnswerFigures } from '#app/making/answer.tsx';
+import { ByTheBook } from '#app/making/by-the-book.tsx';
 import { clothDoubt } from '#app/making/cloth-doubt.ts';
 import { answerOf, fieldsOf, type MakingDraft, makingDraft } from '#app/making/draft.ts';
 import { keepLastMade } from '#app/making/last-made.ts';
+import { LearnedFields } from '#app/making/learned-fields.tsx';
 import { ClothFields, Pick, ResinFields } from '#app/making/making-fields.tsx';
 import { MandrelFields } from '#app/making/mandrel-fields.tsx';
 import { Action } from '#app/parts/action.tsx';
@@ -117,6 +119,8 @@ export function StartScreen({ params }: { params: Params }) {
       )}
       <ResinFields draft={draft} />
       <AnswerFigures answer={answer.value} />
+      <ByTheBook draft={draft} answer={answer.value} />
+      <LearnedFields draft={draft} />
       <MoreFields draft={draft} />
     </Screen>
   );

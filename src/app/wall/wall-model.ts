@@ -57,7 +57,8 @@ function sheetOf(plan: Plan, piece: Piece, shelf: WallShelf) {
     const cloth = clothOf(plan, piece, shelf);
     return (
       cloth && {
-        thickness: piece.thickness ?? plyThickness(cloth, plan.goal.fiberVolumeFraction),
+        thickness:
+          piece.thickness ?? shopsPly(plan, piece) ?? plyThickness(cloth, plan.goal.fiberVolumeFraction),
         arealWeight: cloth.arealWeight,
         density: cloth.fiberDensity,
       }
@@ -67,6 +68,11 @@ function sheetOf(plan: Plan, piece: Piece, shelf: WallShelf) {
   const thickness = piece.thickness ?? core?.thickness ?? (piece.kind === 'film' ? filmThickness : undefined);
   const density = piece.density ?? core?.density ?? (piece.kind === 'film' ? filmDensity : undefined);
   return thickness === undefined || density === undefined ? undefined : { thickness, density };
+}
+
+/** The plan's own ply is one of its own cloth. */
+function shopsPly(plan: Plan, { material }: Piece): number | undefined {
+  return material === undefined || material === plan.cloth ? plan.plyThickness : undefined;
 }
 
 /** Of a cured ply, m, as it follows from the cloth and the fiber volume wanted. */
@@ -115,7 +121,15 @@ export function rollOf(plan: WalledPlan, shelf = theShelf, finest = sampleStep):
     p.kind === 'core' ? shelf.core(p.material) : clothOf(plan, p, shelf),
   );
   const release = shelf.release(plan.release);
-  const inputs = [finest, tubeLength, goal.fiberVolumeFraction, release, ...materials];
+  const inputs = [
+    finest,
+    tubeLength,
+    goal.fiberVolumeFraction,
+    plan.plyThickness,
+    plan.cloth,
+    release,
+    ...materials,
+  ];
   return keptBy(wall, 'roll', inputs, () =>
     rollPieces({
       mandrel: mandrelOf(plan, shelf),
