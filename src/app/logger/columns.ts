@@ -128,7 +128,7 @@ function seeing(columns: readonly (HeatColumn & { lead: number })[], heads: read
 /** The head without its unit: 'Boom [°C]' is Boom. */
 function nameOf(head: string): string {
   return head
-    .replace(/[[(]?\s*(?:°|º|deg\.?)\s*[CFK]\s*[\])]?|[[(][CFK][\])]/gi, '')
+    .replace(/[[(]?\s*(?:°|º|deg\.?)\s*[CFK]\s*[\])]?|[[(][CFK][\])]|[_ ][CF]$/gi, '')
     .replace(/[\s_,:-]+$/, '')
     .trim();
 }

@@ -25,9 +25,18 @@ function outside(times: Float64Array, { lit, out }: Span): Fault[] {
   return [{ kind: 'outside', count: early + late, row, at: times[row] ?? Number.NaN, repair, advised: true }];
 }
 
+/** The builder's word on a fault, where it is not as advised. */
+export type Choices = Readonly<Record<string, boolean>>;
+
+export const faultKey = ({ kind, column }: Pick<Fault, 'kind' | 'column'>): string =>
+  `${kind} ${column ?? ''}`;
+
+export const isRepaired = (fault: Fault, choices: Choices): boolean =>
+  fault.repair !== undefined && (choices[faultKey(fault)] ?? fault.advised);
+
 /** Everything in a file that is not what an oven does, the clock first. */
-export function faultsOf(raw: RawFile, span: Span, zone: number): Fault[] {
+export function faultsOf(raw: RawFile, span: Span, zone: number, choices: Choices = {}): Fault[] {
   const clock = clockFaults(raw.at, zone);
-  const times = repairedTimes(raw.at, repairsOf(clock.filter((f) => f.advised)));
+  const times = repairedTimes(raw.at, repairsOf(clock.filter((f) => isRepaired(f, choices))));
   return [...clock, ...sensorFaults({ ...raw, at: times }, usualStep(times)), ...outside(times, span)];
 }

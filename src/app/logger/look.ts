@@ -49,16 +49,17 @@ interface Context {
   /** When the oven was lit, ms, and the hottest its schedule asks for, K */
   near: number;
   hottest: number;
+  timeColumn?: number | undefined;
 }
 
 /** What kind of file this is, found out from the file alone. */
-export function lookAt({ bytes, table, delimiter, near, hottest }: Context): Looked {
+export function lookAt({ bytes, table, delimiter, near, hottest, timeColumn }: Context): Looked {
   const firstRow = firstDataRow(table);
   if (firstRow < 0) return { ok: false, why: 'noReadings' };
   const heads = headsAbove(table, firstRow);
   const rows = spread(table, firstRow);
   const decimal = decimalOf(rows);
-  const guess = guessTime({ rows, heads, decimal, near });
+  const guess = guessTime({ rows, heads, decimal, near, only: timeColumn });
   if (!guess) return { ok: false, why: 'noTime' };
   const heat = heatColumns({ rows, heads, decimal, time: guess.time.columns, hottest });
   if (heat.length === 0) return { ok: false, why: 'noHeat' };

@@ -10,17 +10,19 @@ export interface Known {
   near: number;
   /** The hottest that its schedule asks for, K */
   hottest: number;
+  /** The column that the builder says is time. */
+  timeColumn?: number | undefined;
 }
 
 export type Opened = { table: Table; looked: Looked };
 
 /** A file of any logger, its look found out. */
-export function openFile(bytes: Uint8Array, { near, hottest }: Known): Opened {
+export function openFile(bytes: Uint8Array, known: Known): Opened {
   const text = decoded(bytes, encodingOf(bytes));
   const delimiter = delimiterOf(text);
   if (!delimiter) return { table: [], looked: { ok: false, why: 'noColumns' } };
   const table = tableOf(text, delimiter);
-  return { table, looked: lookAt({ bytes, table, delimiter, near, hottest }) };
+  return { table, looked: lookAt({ bytes, table, delimiter, ...known }) };
 }
 
 /** A file whose dialect is in the record. */

@@ -132,16 +132,18 @@ interface Sample {
   decimal: LoggerDialect['decimal'];
   /** When the oven was lit, ms, to tell dates apart by. */
   near?: number | undefined;
+  /** The column that the builder says is time. */
+  only?: number | undefined;
 }
 
 /** Which column says when, and how; undefined when none does. */
-export function guessTime({ rows, heads, decimal, near }: Sample): TimeGuess | undefined {
+export function guessTime({ rows, heads, decimal, near, only }: Sample): TimeGuess | undefined {
   const width = Math.max(0, ...rows.map((row) => row.length));
   const all = Array.from({ length: width }, (_, column) => ({
     column,
     head: heads[column] ?? '',
     values: cells(rows, column),
-  }));
+  })).filter(({ column }) => only === undefined || column === only);
   const stamped = all.find(({ values }) => shareOf(values, (c) => stampOf(c) !== undefined) >= most);
   if (stamped) {
     return stampGuess(

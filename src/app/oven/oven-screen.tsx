@@ -13,14 +13,16 @@ import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import { CureChart } from './cure-chart.tsx';
 import { doneLines, type Inside } from './done-three.ts';
+import { LoggerRows } from './logger-rows.tsx';
 import { OvenActions } from './oven-actions.tsx';
 import { ovenOff } from './oven-acts.ts';
 import { type OvenNow, ovenNow } from './oven-now.ts';
-import { type OvenResults, ovenResults } from './oven-results.ts';
+import type { OvenResults } from './oven-results.ts';
 import { CureRule, Details, OverLimits, Unread } from './oven-sections.tsx';
 import { ovenKicker, ovenTitle, rateFigure } from './oven-words.ts';
 import { ReadingsList } from './readings-list.tsx';
 import { DoneThree, GelRows } from './tube-sections.tsx';
+import { useOvenResults } from './use-oven-results.ts';
 import './oven.css';
 
 function insideOf(state: OvenState): Inside[] {
@@ -72,7 +74,8 @@ function LooseYet({ inside }: { inside: readonly Inside[] }) {
 function OvenLoadView({ state }: { state: OvenState }) {
   const inside = insideOf(state);
   const resins = inside.map((i) => i.state.header.resin);
-  const results = useMemo(() => ovenResults(state, resins), [state, resins.length]);
+  const read = useOvenResults(state, resins);
+  const { results } = read;
   const at = ovenNow(state, results, now.value);
   const minute = Math.floor(now.value / 60_000);
   const until = ((state.outAt ?? minute * 60_000) - results.series.from) / 1000;
@@ -93,6 +96,11 @@ function OvenLoadView({ state }: { state: OvenState }) {
       <OverLimits over={over.filter((o) => o.isNow)} from={from} />
       {at.burning && <AheadWarning header={state.header} resins={resins} lit={from} now={minute * 60_000} />}
       {chart}
+      {results.series.judged.length > 0 && (
+        <div class="oven-links">
+          <LinkButton to={`/oven/${state.header.id}/chart`}>The chart, large</LinkButton>
+        </div>
+      )}
       <CureRule cure={results.cure} />
       <OvenFigures results={results} at={at} />
       {due && <p class="oven-due">{due}</p>}
@@ -103,6 +111,7 @@ function OvenLoadView({ state }: { state: OvenState }) {
       {!at.burning && <LooseYet inside={inside} />}
       <DoneThree lines={doneLines(results, at, inside)} inside={inside} />
       <Details state={state} results={results} at={at} />
+      <LoggerRows state={state} read={read} />
       <ReadingsList state={state} />
     </Screen>
   );

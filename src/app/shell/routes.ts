@@ -128,6 +128,18 @@ export const routes: readonly Route[] = [
   },
   { pattern: '/oven/new', load: () => import('#app/oven/oven-new-screen.tsx').then((m) => m.OvenNewScreen) },
   { pattern: '/oven/:id', load: () => import('#app/oven/oven-screen.tsx').then((m) => m.OvenScreen) },
+  {
+    pattern: '/oven/:id/chart',
+    load: () => import('#app/oven/chart-screen.tsx').then((m) => m.ChartScreen),
+  },
+  {
+    pattern: '/oven/:id/logger',
+    load: () => import('#app/logger/logger-screen.tsx').then((m) => m.LoggerScreen),
+  },
+  {
+    pattern: '/oven/:id/logger/:root',
+    load: () => import('#app/logger/logger-screen.tsx').then((m) => m.LoggerScreen),
+  },
   { pattern: '/data', load: () => import('#app/data/data-screen.tsx').then((m) => m.DataScreen) },
   {
     pattern: '/data/restore',
