@@ -6,7 +6,7 @@ import { type Build, runBuild, startBuild } from './build.ts';
 import { Ids, Journal } from './journal.ts';
 import { heat, holdBegins } from './oven.ts';
 import { type Firing, fire, type OvenLoad } from './oven-load.ts';
-import { clothRevision, type PlanRevision, plans } from './plans.ts';
+import { clothRevision, mandrelRevision, type PlanRevision, plans } from './plans.ts';
 import { minute } from './shop-time.ts';
 import { boomOne, lit, lowerMastOne, spritOne, spritTwo, upperMastOne } from './stories-past.ts';
 import { boomTwo, heldFor, lowerMastTwo, spritThree, upperMastTwo } from './stories-today.ts';
@@ -108,6 +108,7 @@ export function demoShop(now: number): StoredRecord[] {
   return [
     ...starterRevisions(),
     clothRevision(now),
+    mandrelRevision(now),
     ...Object.values(plan),
     ...builds.map((b) => b.header),
     ...loads.map((l) => l.oven.header),

@@ -1,16 +1,12 @@
+import { wallCloth } from '#app/wall/wall-mix.ts';
+import { hasWall } from '#app/wall/wall-model.ts';
 import { fiberMassFraction, massRatioFromVolumeRatio, resinForCloth, stoichiometricPhr } from '#calc';
 import type { Cloth } from '#shared/record/cloth.ts';
 import type { Plan } from '#shared/record/plan.ts';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
-import type { Body, DocType } from '#shared/record/revision.ts';
-import { starterShelf } from '#shared/reference/starter-shelf.ts';
-import { weighedCloth } from './plans.ts';
-
-function fromShelf<T extends DocType>(type: T, doc: string): Body<T> {
-  const found = starterShelf().find((item) => item.type === type && item.doc === doc);
-  if (!found) throw new Error(`no ${type} ${doc} on the starter shelf`);
-  return found.body as Body<T>;
-}
+import type { Body } from '#shared/record/revision.ts';
+import { fromShelf, weighedCloth, weighedDoc } from './shelf.ts';
+import { wallShelf } from './walls.ts';
 
 export interface Materials {
   cloth: Cloth;
@@ -20,11 +16,17 @@ export interface Materials {
   checklist: Body<'checklist'>;
 }
 
+/** The plan's cloth, or all those of its wall as one. */
+function clothOf(plan: Plan): Cloth {
+  const made = hasWall(plan) ? wallCloth(plan, wallShelf)?.cloth : undefined;
+  return made ?? (plan.cloth === weighedDoc ? weighedCloth : fromShelf('cloth', plan.cloth));
+}
+
 /** What a plan names, as it stands on the demo's shelf. */
 export function materialsOf(plan: Plan): Materials {
-  const { cloth, release = '', tape = '' } = plan;
+  const { release = '', tape = '' } = plan;
   return {
-    cloth: cloth === 'starter-cloth-carbon-plain-193' ? weighedCloth : fromShelf('cloth', cloth),
+    cloth: clothOf(plan),
     resin: fromShelf('resin', plan.resin),
     release: fromShelf('release', release),
     tape: fromShelf('tape', tape),

@@ -1,3 +1,4 @@
+import { type LaidAt, laidAt } from '#app/results/laid-at.ts';
 import { fiberVolumeFraction } from '#calc';
 import type { Bench } from './bench.ts';
 import { rounded } from './draw.ts';
@@ -5,33 +6,34 @@ import { rounded } from './draw.ts';
 /** Air in a taped hand layup: common practice, no source. */
 const voids = 0.02;
 
-/** Wall that the weights and a few voids make, m. */
-function wallOf(bench: Bench): number {
-  const { header, materials, plan } = bench;
+/** Wall that so much cloth, the weights and a few voids make, m. */
+function wallOf(bench: Bench, { plies, arealWeight, fiberDensity }: LaidAt): number {
+  const { header, materials } = bench;
   const byWeight = fiberVolumeFraction({
     fiberMass: header.clothMass,
     resinMass: bench.kept(),
     fiberDensity: materials.cloth.fiberDensity,
     resinDensity: materials.resin.curedDensity,
   });
-  return (plan.plies * materials.cloth.arealWeight) / (materials.cloth.fiberDensity * byWeight * (1 - voids));
+  return (plies * arealWeight) / (fiberDensity * byWeight * (1 - voids));
 }
 
 /** Pi tape at four stations, to 0.1 mm of circumference, and the length. */
 export function measureTube(bench: Bench): void {
-  const { plan, materials, story } = bench;
-  const inside = plan.mandrelDiameter + materials.release.buildUp;
+  const { plan, header, story } = bench;
   for (const share of [0.05, 0.35, 0.65, 0.95]) {
     bench.pass(0.7);
-    const wall = wallOf(bench) * bench.draw(0.985, 1.015);
     const station = rounded(plan.tubeLength * share, 0.01);
+    const laid = laidAt(header, station);
+    if (!laid) throw new Error(`${header.name}: nobody wrote down what was laid`);
+    const wall = wallOf(bench, laid) * bench.draw(0.985, 1.015);
     // Every other build is measured with a caliper instead.
     const round = story.number % 2 === 1;
-    const value = rounded((inside + 2 * wall) * (round ? Math.PI : 1), round ? 0.0001 : 0.00002);
+    const value = rounded((laid.inner + 2 * wall) * (round ? Math.PI : 1), round ? 0.0001 : 0.00002);
     bench.say({
       kind: 'measurement',
       what: round ? 'circumference' : 'outsideDiameter',
-      station: rounded(station, 0.01),
+      station,
       value,
       typed: {
         station: `${Math.round(station * 1000)} mm`,

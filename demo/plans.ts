@@ -8,20 +8,14 @@ import { starterReleases } from '#shared/reference/starter-releases.ts';
 import { starterSchedules } from '#shared/reference/starter-schedules.ts';
 import { rounded } from './draw.ts';
 import { device } from './journal.ts';
+import { weighedCloth, weighedDoc } from './shelf.ts';
 import { daysBack } from './shop-time.ts';
+import { drawn, lowerMastWall, seatBeamWall, upperMastWall } from './walls.ts';
 
 const celsius = (degrees: number) => Math.round(degrees * 100 + 27_315) / 100;
 
-/** The shop's own roll, weighed: 1 m of it, 1.27 m wide, came to 248.7 g. */
-export const weighedCloth: Cloth = {
-  ...starterCloths['starter-cloth-carbon-plain-193'],
-  arealWeight: 0.1958,
-  typical: false,
-  note: 'Weighed: 1 m off the roll, 1.27 m wide, came to 248.7 g.',
-};
-
 export function clothRevision(now: number): RevisionOf<'cloth'> {
-  const doc = 'starter-cloth-carbon-plain-193';
+  const doc = weighedDoc;
   return {
     record: 'revision',
     v: revisionVersion,
@@ -32,6 +26,30 @@ export function clothRevision(now: number): RevisionOf<'cloth'> {
     at: daysBack(now, 41, '19:10'),
     device,
     body: weighedCloth,
+  };
+}
+
+const taperedDoc = 'demo-mandrel-tapered';
+
+/** Spun for the upper mast; how it tapers stands in the plan's wall. */
+export function mandrelRevision(now: number): RevisionOf<'mandrel'> {
+  return {
+    record: 'revision',
+    v: revisionVersion,
+    type: 'mandrel',
+    doc: taperedDoc,
+    id: `${taperedDoc}-1`,
+    parents: [],
+    at: daysBack(now, 41, '19:32'),
+    device,
+    body: {
+      name: 'Tapered aluminum, 39 to 24 mm',
+      material: 'aluminum',
+      diameter: 0.039,
+      length: 2.1,
+      wall: 0.0015,
+      note: 'Spun for the upper mast. 39 mm at the thick end; 100 mm of each end stays bare.',
+    },
   };
 }
 
@@ -53,7 +71,7 @@ function areaFor(
   return rounded((width + 0.015) * plan.tubeLength, 0.0001);
 }
 
-const onPlain = { cloth: 'starter-cloth-carbon-plain-193', tape: 'starter-tape-polyester-25', goal } as const;
+const onPlain = { cloth: weighedDoc, tape: 'starter-tape-polyester-25', goal } as const;
 const slowAt66 = {
   resin: 'starter-resin-laminating-slow',
   schedule: starterSchedules['starter-schedule-66-3'].schedule,
@@ -90,16 +108,31 @@ function lowerMast(): Plan {
   };
 }
 
-/** After the oven ran away with the first one: nothing in it that gives way below the resin. */
+/** After the oven ran away with the first one: nothing in it that gives way below the resin, and its wall drawn. */
 function lowerMastAgain(): Plan {
-  return {
+  const plan: Plan = {
     ...lowerMast(),
+    ...onPlain,
     ...slowAt66,
     release: 'starter-release-semi-permanent',
     checklist: 'starter-checklist-semi-permanent',
     serviceTemperature: celsius(60),
-    note: 'White paint over it. Release changed: the film went brittle at 96 C on the first one.',
+    note: 'White paint over it. Release changed: the film went brittle at 96 C on the first one. Wall drawn: thick only at the partners.',
   };
+  return drawn(plan, lowerMastWall);
+}
+
+function upperMast(): Plan {
+  return drawn(onWax(tube('Upper mast', 'starter-mandrel-aluminum-38', 1.9, 3), taperedDoc), upperMastWall);
+}
+
+/** Not made yet: what the sliding seat rests on. */
+function seatBeam(): Plan {
+  const plan: Plan = {
+    ...onWax(tube('Seat beam', 'starter-mandrel-aluminum-50', 1.3, 3), 'starter-mandrel-aluminum-50'),
+    note: 'Three cures: inner skin, core in two halves bedded in thickened resin, outer skin.',
+  };
+  return drawn(plan, seatBeamWall);
 }
 
 function onWax(shape: Shape, mandrel: string): Plan {
@@ -148,19 +181,14 @@ export function plans(now: number) {
     device,
     body,
   });
-  const upper = tube('Upper mast', 'starter-mandrel-aluminum-38', 1.9, 4);
   const boom = tube('Boom', 'starter-mandrel-aluminum-38', 1.75, 3);
   return {
     boom: revise('demo-plan-boom', 1, daysBack(now, 40, '20:05'), onWax(boom, 'starter-mandrel-aluminum-38')),
-    upperMast: revise(
-      'demo-plan-upper-mast',
-      1,
-      daysBack(now, 40, '20:31'),
-      onWax(upper, 'starter-mandrel-aluminum-38'),
-    ),
+    upperMast: revise('demo-plan-upper-mast', 1, daysBack(now, 40, '20:31'), upperMast()),
     sprit: revise('demo-plan-sprit', 1, daysBack(now, 33, '19:48'), sprit('fast')),
     spritSlow: revise('demo-plan-sprit', 2, daysBack(now, 28, '21:02'), sprit('slow')),
     lowerMast: revise('demo-plan-lower-mast', 1, daysBack(now, 25, '20:15'), lowerMast()),
     lowerMastAgain: revise('demo-plan-lower-mast', 2, daysBack(now, 18, '20:40'), lowerMastAgain()),
+    seatBeam: revise('demo-plan-seat-beam', 1, daysBack(now, 5, '21:12'), seatBeam()),
   };
 }

@@ -123,7 +123,26 @@ const byRole: Partial<Record<NonNullable<Step['role']>, (bench: Bench) => void>>
   judge,
 };
 
+/** Piece by piece, where the wall was drawn. */
+function cutPieces(bench: Bench): void {
+  for (const { id } of bench.plan.wall?.pieces ?? []) {
+    bench.say({ kind: 'tick', step: id, round: 1 });
+    bench.pass(3);
+  }
+}
+
+/** A wall of one piece: how far from its mark the outer edge landed, just inside end 0. */
+function readEdge(bench: Bench): void {
+  const [piece, ...others] = bench.plan.wall?.pieces ?? [];
+  if (!piece || others.length > 0) return;
+  const off = rounded(bench.draw(-0.003, 0.003), 0.001);
+  const typed = `${Math.abs(Math.round(off * 1000))}`;
+  bench.say({ kind: 'edgeMark', piece: piece.id, station: 0.01, off, reading: 0.001, typed });
+}
+
 const byStep: Record<string, (bench: Bench) => void> = {
+  'cut-cut': cutPieces,
+  'wrap-lands': readEdge,
   'cut-weighed': (bench) => weigh(bench, 'cutCloth', bench.header.clothMass),
   'sleeve-weighed': (bench) => weigh(bench, 'filmIn', sleeveMass(bench)),
   'weigh-film': (bench) => weigh(bench, 'filmOut', sleeveMass(bench) - (bench.story.filmLeft ?? 0.0001)),

@@ -10,6 +10,7 @@ import {
   placedOutline,
   splicePiece,
 } from '#calc';
+import { shelfLength } from './nest-bounds.ts';
 
 const tapered = (length: number, wide: number, narrow: number): Point[] => [
   { x: 0, y: 0 },
@@ -118,6 +119,25 @@ describe('pieces on a roll', () => {
       }),
       { numRuns: 30 },
     );
+  });
+
+  it('are all there however many layouts are tried, with edges of many corners on a roll they just fill', () => {
+    const curved = (id: string, length: number, wide: number, narrow: number): NestPiece => {
+      const free = Array.from({ length: 40 }, (_, k) => {
+        const share = 1 - k / 39;
+        return { x: length * share, y: narrow + (wide - narrow) * Math.cos((share * Math.PI) / 2) };
+      });
+      return { id, outline: [{ x: 0, y: 0 }, { x: length, y: 0 }, ...free], count: 4, warpAngle: 0 };
+    };
+    const pieces = [
+      curved('lower', 2.1, 0.503, 0.343),
+      curved('upper', 1.9, 0.385, 0.2),
+      curved('boom', 1.3, 0.38, 0.3),
+    ];
+    const nest = nestPieces({ pieces, rollWidth: 1.27, gap: 0.0125, selvage: 0.01, tries: 200 });
+    expect(nest.placements).toHaveLength(12);
+    const area = pieces.reduce((sum, { outline, count }) => sum + count * outlineArea({ outline }), 0);
+    expect(nest.share).toBeCloseTo(area / (nest.length * 1.27), 9);
   });
 
   it('never take more cloth than side by side in the order given', () => {
@@ -266,22 +286,4 @@ function farFrom(point: Point, outline: readonly Point[]): number {
     );
     return Math.min(least, Math.hypot(point.x - a.x - share * dx, point.y - a.y - share * dy));
   }, Number.POSITIVE_INFINITY);
-}
-
-/** Shelf order worked out again: rectangles side by side until one does not fit. */
-function shelfLength(pieces: readonly NestPiece[], room: number, gap: number): number {
-  let [shelf, next, across] = [0, 0, 0];
-  for (const { outline, warpAngle, count } of pieces) {
-    const flat = placedOutline({ outline, warpAngle, x: 0, y: 0, flipped: false });
-    const { maxX, maxY } = outlineBounds({ outline: flat });
-    for (let copy = 0; copy < count; copy += 1) {
-      if (across > 0 && across + maxY + 2 * gap > room) {
-        shelf = next;
-        across = 0;
-      }
-      next = Math.max(next, shelf + maxX + 2 * gap);
-      across += maxY + 2 * gap;
-    }
-  }
-  return next;
 }

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { describe, expect, it } from 'vitest';
+import { laidAt } from '#app/results/laid-at.ts';
 import {
   cureTimeUsed,
   fiberVolumeFraction,
@@ -123,14 +124,14 @@ describe('what the demo shop weighed', () => {
 
   it('tells the same story by thickness, within a tenth', () => {
     for (const b of closed) {
-      const { cloth, mandrelDiameter = 0, release, plies = 0 } = b.header;
       const round = b.measurements.filter((m) => m.entry.what !== 'length');
       expect(round.length).toBe(4);
       for (const { entry } of round) {
         const outsideDiameter = entry.what === 'circumference' ? entry.value / Math.PI : entry.value;
-        const innerDiameter = mandrelDiameter + (release?.buildUp ?? 0);
-        const wall = wallFromOutside({ outsideDiameter, innerDiameter });
-        const apart = fiberVolumeFromThickness({ ...cloth, plies, wall }) / byWeight(b) - 1;
+        const laid = laidAt(b.header, entry.station);
+        if (!laid) throw new Error(`${titled(b)} has no mandrel`);
+        const wall = wallFromOutside({ outsideDiameter, innerDiameter: laid.inner });
+        const apart = fiberVolumeFromThickness({ ...laid, wall }) / byWeight(b) - 1;
         expect(Math.abs(apart)).toBeLessThan(0.1);
       }
     }

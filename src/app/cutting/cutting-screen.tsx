@@ -64,8 +64,17 @@ export function CuttingScreen({ params }: { params: Params }) {
   const back = { to: plan ? `/plan/${doc}` : '/plans', label: plan ? 'Plan' : 'Plans' };
   if (!plan || !hasWall(plan)) {
     return (
-      <Screen title="Nothing to cut yet" back={back}>
-        <p>This plan has no pieces. Draw its wall first.</p>
+      <Screen
+        {...(plan && { kicker: plan.name })}
+        title="Nothing to cut yet"
+        back={back}
+        actions={plan && <LinkButton to={`/plan/${doc}/wall`}>Draw its wall</LinkButton>}
+      >
+        <p>
+          {plan
+            ? 'This plan says how much cloth, not which pieces. Draw its wall, and the shapes to cut follow.'
+            : 'This plan is not on this phone.'}
+        </p>
       </Screen>
     );
   }

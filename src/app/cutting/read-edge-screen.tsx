@@ -1,11 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { Absent } from '#app/parts/absent.tsx';
 import { Action, Beside, Secondary } from '#app/parts/action.tsx';
-import { BigFigure } from '#app/parts/figure.tsx';
-import { Keypad } from '#app/parts/keypad.tsx';
+import { Keyed } from '#app/parts/keyed.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { useTypedFigure } from '#app/parts/typed-figure.ts';
-import { Warning } from '#app/parts/warning.tsx';
 import { goInstead, type Params } from '#app/router.ts';
 import { record } from '#app/state/record.ts';
 import { settings } from '#app/state/settings.ts';
@@ -39,7 +37,6 @@ function ReadEdge({ state, place }: { state: BuildState; place: EdgePlace }) {
     if (await record({ ...draft, typed: figure.typed.value })) goInstead(`/edge/${header.id}`);
   };
   const unit = unitFor('length', settings.value.units);
-  const says = figure.problem.value;
   const way = (yes: boolean, label: string) => (
     <Secondary
       pressed={further.value === yes}
@@ -62,15 +59,13 @@ function ReadEdge({ state, place }: { state: BuildState; place: EdgePlace }) {
             {way(true, 'Further round')}
             {way(false, 'Short of it')}
           </Beside>
-          <Keypad text={figure.text} label={`Off its mark, ${unit}`} />
+          <Keyed text={figure.text} unit={unit} label={`Off its mark, ${unit}`} says={figure.problem.value} />
           <Action onPress={save} not={off === undefined ? 'Type how far; 0 is on the mark' : undefined}>
             Edge is {off === undefined ? '' : offWords(off)}
           </Action>
         </>
       }
     >
-      <BigFigure figure={figure.text.value || '0'} unit={unit} />
-      {says && <Warning kind="amber" title={says} announce />}
       <p class="quiet">
         The mark lies {dimension(place.round)} round from the line on the mandrel, on the outside.
       </p>

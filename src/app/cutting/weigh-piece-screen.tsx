@@ -1,11 +1,9 @@
 import { Absent } from '#app/parts/absent.tsx';
 import { Action } from '#app/parts/action.tsx';
-import { BigFigure } from '#app/parts/figure.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
-import { Keypad } from '#app/parts/keypad.tsx';
+import { Keyed } from '#app/parts/keyed.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { useTypedFigure } from '#app/parts/typed-figure.ts';
-import { Warning } from '#app/parts/warning.tsx';
 import { goInstead, type Params } from '#app/router.ts';
 import { record } from '#app/state/record.ts';
 import { settings } from '#app/state/settings.ts';
@@ -66,6 +64,9 @@ function linesOf(state: BuildState): CutLine[] {
   return typeof pieces === 'string' ? [] : cutLines(state, pieces);
 }
 
+const doubtWords = (byArea: number) =>
+  `By its area ${show(byArea, 'mass', 0)}. Is it all on the scale, and nothing else? If so, press and hold.`;
+
 function Weighing({ state, what }: { state: BuildState; what: OnScale }) {
   const figure = useTypedFigure({ quantity: 'mass', positive: true, max: most });
   const mass = figure.si.value;
@@ -77,7 +78,8 @@ function Weighing({ state, what }: { state: BuildState; what: OnScale }) {
       goInstead(`/cut/${header.id}`);
   };
   const unit = unitFor('mass', settings.value.units);
-  const says = figure.problem.value;
+  const problem = figure.problem.value;
+  const says = problem ?? (doubt ? doubtWords(byArea) : undefined);
   return (
     <Screen
       keys
@@ -86,9 +88,11 @@ function Weighing({ state, what }: { state: BuildState; what: OnScale }) {
       back={{ to: `/cut/${header.id}`, label: 'Cut list' }}
       actions={
         <>
-          <Keypad text={figure.text} label={`${title}, ${unit}`} />
+          <Keyed text={figure.text} unit={unit} label={`${title}, ${unit}`} says={says} />
           {doubt && mass !== undefined ? (
-            <HoldAction onHeld={save}>Record {show(mass, 'mass')} as it is</HoldAction>
+            <HoldAction onHeld={save}>
+              Record {show(mass, 'mass')} as it is <small aria-hidden="true">press and hold</small>
+            </HoldAction>
           ) : (
             <Action onPress={save} not={mass === undefined ? 'Type what the scale shows' : undefined}>
               It weighs {mass === undefined ? '' : show(mass, 'mass')}
@@ -97,13 +101,6 @@ function Weighing({ state, what }: { state: BuildState; what: OnScale }) {
         </>
       }
     >
-      <BigFigure figure={figure.text.value || '0'} unit={unit} />
-      {says && <Warning kind="amber" title={says} announce />}
-      {doubt && !says && (
-        <Warning kind="amber" title={`By its area it is ${show(byArea, 'mass', 0)}`} announce>
-          Is it all on the scale, and nothing else? If it is right, press and hold.
-        </Warning>
-      )}
       <p class="quiet">
         {byArea > 0 && `By its area ${show(byArea, 'mass')}. `}Trimmed to shape, masking off; aramid dried
         first.

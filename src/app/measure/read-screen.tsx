@@ -21,8 +21,8 @@ interface Props {
 export function ReadScreen({ state, what, station, onDone }: Props) {
   const figure = useTypedFigure({ quantity: 'diameter', positive: true, max: 4 });
   const value = figure.si.value;
-  const refused =
-    figure.problem.value ?? (value === undefined ? undefined : whyNot(what, value, innerDiameter(state)));
+  const inner = innerDiameter(state, station);
+  const refused = figure.problem.value ?? (value === undefined ? undefined : whyNot(what, value, inner));
   const word = what === 'circumference' ? 'around' : 'across';
   const unit = unitFor('diameter', settings.value.units);
   const save = async () => {

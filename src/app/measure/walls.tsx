@@ -9,7 +9,7 @@ import type { BuildState } from '#shared/record/build-state.ts';
 /** Wall, ply and fiber at every station measured, and beside them what the weight says. */
 export function Walls({ state }: { state: BuildState }) {
   const walls = wallsMeasured(state);
-  if (innerDiameter(state) === undefined || state.header.plies === undefined) {
+  if (innerDiameter(state, 0) === undefined) {
     return (
       <Empty>
         This tube was started without its mandrel's diameter and plies: readings are kept, but its wall cannot
@@ -46,8 +46,8 @@ export function Walls({ state }: { state: BuildState }) {
       )}
       {walls.some((w) => w.fiberVolume === undefined) && (
         <Warning kind="amber" title="Thinner than its fiber alone">
-          The wall cannot be thinner than {state.header.plies} plies without resin. Measure again, or check
-          the plies and the mandrel's diameter in the plan.
+          The wall cannot be thinner there than its plies without resin. Measure again, or check the plies and
+          the mandrel's diameter in the plan.
         </Warning>
       )}
     </>

@@ -8,12 +8,13 @@ import { ByTheBook } from '#app/making/by-the-book.tsx';
 import { answerOf } from '#app/making/draft.ts';
 import { LearnedFields } from '#app/making/learned-fields.tsx';
 import { ClothFields, Pick, ResinFields } from '#app/making/making-fields.tsx';
+import { MandrelFields } from '#app/making/mandrel-fields.tsx';
 import { Action, LinkButton, Secondary } from '#app/parts/action.tsx';
-import { QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
+import { QuantityField, TextField } from '#app/parts/field.tsx';
 import { allGood } from '#app/parts/quantity-input.ts';
 import { Screen } from '#app/parts/screen.tsx';
 import { go, type Params } from '#app/router.ts';
-import { docsOf, findDoc, saveDoc } from '#app/state/documents.ts';
+import { findDoc, saveDoc } from '#app/state/documents.ts';
 import { show } from '#app/state/show.ts';
 import { mandrelLine } from '#app/wall/wall-lines.ts';
 import type { WalledPlan } from '#app/wall/wall-model.ts';
@@ -28,30 +29,6 @@ function draftFor(key: string, make: () => PlanDraft): PlanDraft {
   const kept = drafts.get(key) ?? make();
   drafts.set(key, kept);
   return kept;
-}
-
-function MandrelFields({ draft }: { draft: PlanDraft }) {
-  return (
-    <>
-      <SelectField
-        label="Mandrel"
-        value={draft.mandrel.value}
-        options={[
-          { value: '', label: 'Not on the shelf' },
-          ...docsOf('mandrel').map((m) => ({ value: m.doc, label: m.body.name })),
-        ]}
-        onChange={(doc) => {
-          draft.mandrel.value = doc;
-          const mandrel = findDoc('mandrel', doc);
-          if (mandrel) draft.mandrelDiameter.set(mandrel.body.diameter);
-        }}
-      />
-      <div class="field-pair">
-        <QuantityField label="Its diameter" input={draft.mandrelDiameter} />
-        <QuantityField label="Tube length" input={draft.tubeLength} />
-      </div>
-    </>
-  );
 }
 
 const resinOf = (draft: PlanDraft) => findDoc('resin', draft.resin.value)?.body;

@@ -1,6 +1,7 @@
 import { diameterFromCircumference, fiberVolumeFromThickness, wallFromOutside } from '#calc';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { EntryOf } from '#shared/record/entry.ts';
+import { laidAt } from './laid-at.ts';
 
 export interface WallAt {
   /** m from the datum end */
@@ -13,42 +14,35 @@ export interface WallAt {
   root: string;
 }
 
-/** What the first ply lay on: the mandrel and its release. */
-export function innerDiameter({ header }: BuildState): number | undefined {
-  return header.mandrelDiameter === undefined
-    ? undefined
-    : header.mandrelDiameter + (header.release?.buildUp ?? 0);
-}
+/** What the first ply lay on at a station: the mandrel and its release, m */
+export const innerDiameter = ({ header }: BuildState, station: number): number | undefined =>
+  laidAt(header, station)?.inner;
 
 function outside({ what, value }: EntryOf<'measurement'>): number | undefined {
   if (what === 'outsideDiameter') return value;
   return what === 'circumference' ? diameterFromCircumference({ circumference: value }) : undefined;
 }
 
-/** Wall, ply thickness and fiber volume at every station that was measured, void-free. */
+/** Wall, ply thickness and fiber volume at every station that was measured, void-free; core and film left out. */
 export function wallsMeasured(state: BuildState): WallAt[] {
-  const inner = innerDiameter(state);
-  const { plies, cloth } = state.header;
-  if (inner === undefined || plies === undefined) return [];
   return state.measurements
     .flatMap(({ entry, root }): WallAt[] => {
+      const { station } = entry;
       const outsideDiameter = outside(entry);
-      if (outsideDiameter === undefined || outsideDiameter <= inner) return [];
-      const wall = wallFromOutside({ outsideDiameter, innerDiameter: inner });
-      const solid = (plies * cloth.arealWeight) / cloth.fiberDensity;
+      const laid = laidAt(state.header, station);
+      if (!laid || outsideDiameter === undefined || outsideDiameter <= laid.inner) return [];
+      const { plies, arealWeight, fiberDensity, between } = laid;
+      const wall = wallFromOutside({ outsideDiameter, innerDiameter: laid.inner });
+      const cloth = Math.max(0, wall - between);
+      const solid = (plies * arealWeight) / fiberDensity;
       return [
         {
-          station: entry.station,
+          station,
           outsideDiameter,
           wall,
-          plyThickness: wall / plies,
-          ...(wall >= solid && {
-            fiberVolume: fiberVolumeFromThickness({
-              plies,
-              arealWeight: cloth.arealWeight,
-              fiberDensity: cloth.fiberDensity,
-              wall,
-            }),
+          plyThickness: cloth / plies,
+          ...(cloth >= solid && {
+            fiberVolume: fiberVolumeFromThickness({ plies, arealWeight, fiberDensity, wall: cloth }),
           }),
           root,
         },

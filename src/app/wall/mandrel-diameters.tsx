@@ -124,7 +124,12 @@ export function Diameters(props: Props) {
       {kind.value === 'straight' && <DiameterField {...props} index={0} label="Bare diameter" all />}
       {kind.value === 'tapered' && (
         <>
-          <DiameterField {...props} index={0} label="Bare diameter at end 0" />
+          <DiameterField
+            {...props}
+            index={0}
+            label={mandrel.stations[0]?.at === 0 ? 'Bare diameter at end 0' : 'Bare diameter at its near end'}
+          />
+          <PlaceField {...props} index={0} label="Its near end, from end 0" />
           <DiameterField {...props} index={last} label="Bare diameter at its far end" />
         </>
       )}

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { type CutPiece, piecesOrProblem } from '#app/cutting/cut-pieces.ts';
 import { dimension } from '#app/cutting/dimensions.ts';
-import { Action, Beside } from '#app/parts/action.tsx';
+import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { Choice, SelectField } from '#app/parts/field.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
 import { Screen } from '#app/parts/screen.tsx';
@@ -110,17 +110,29 @@ function Template({ doc, plan, pieces }: { doc: string; plan: WalledPlan; pieces
   );
 }
 
+const noPieces = (found: boolean) =>
+  found
+    ? 'This plan says how much cloth, not which pieces. Draw its wall, and the shapes to cut follow.'
+    : 'This plan is not on this phone.';
+
 /** What shape, at true size? */
 export function TemplateScreen({ params }: { params: Params }) {
   const doc = params.doc ?? '';
   const plan = findDoc('plan', doc)?.body;
-  const pieces =
-    plan && hasWall(plan) ? piecesOrProblem(plan) : 'This plan has no pieces. Draw its wall first.';
+  const pieces = plan && hasWall(plan) ? piecesOrProblem(plan) : noPieces(plan !== undefined);
   if (!plan || !hasWall(plan) || typeof pieces === 'string') {
     return (
       <Screen
+        {...(plan && { kicker: plan.name })}
         title="No template yet"
         back={{ to: plan ? `/plan/${doc}` : '/plans', label: plan ? 'Plan' : 'Plans' }}
+        actions={
+          plan && (
+            <LinkButton to={`/plan/${doc}/wall`}>
+              {hasWall(plan) ? 'Mend its wall' : 'Draw its wall'}
+            </LinkButton>
+          )
+        }
       >
         <p>{typeof pieces === 'string' ? pieces : ''}</p>
       </Screen>

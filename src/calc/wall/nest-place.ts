@@ -118,10 +118,11 @@ function firstPlace(layout: readonly Placed[], profile: Profile, strip: Strip): 
   return undefined;
 }
 
-function startsFor(layout: readonly Placed[], { width, gap }: Profile): number[] {
+function startsFor(layout: readonly Placed[], { width, gap, reach }: Profile): number[] {
   const starts = layout.flatMap((other) => {
     const end = other.x + other.profile.width;
-    return [end + gap + other.profile.gap, other.x, end - width, other.x - width - gap - other.profile.gap];
+    const apart = reach + other.profile.reach;
+    return [end + apart, other.x, end - width, other.x - width - apart];
   });
   return [gap, ...starts]
     .filter((x) => x >= gap)

@@ -17,6 +17,8 @@ export type Profile = {
   readonly width: number;
   readonly height: number;
   readonly gap: number;
+  /** How far its edges stand round the cloth: the gap, and a little more where a curve was simplified. */
+  readonly reach: number;
   readonly low: Edge;
   readonly high: Edge;
 };
@@ -36,12 +38,13 @@ export function profileOf(outline: readonly Point[], gap: number): Profile {
   const reach = coarse ? gap + COARSE : gap;
   const high = grown(upperEdge(corners), reach);
   const low = negated(grown(upperEdge(corners.map(({ x, y }) => ({ x, y: -y }))), reach));
-  return { width, height, gap, low, high };
+  return { width, height, gap, reach, low, high };
 }
 
 /** The same piece turned by half a turn. */
-export function turned({ width, height, gap, low, high }: Profile): Profile {
-  return { width, height, gap, low: reversed(high, width, height), high: reversed(low, width, height) };
+export function turned({ low, high, ...same }: Profile): Profile {
+  const { width, height } = same;
+  return { ...same, low: reversed(high, width, height), high: reversed(low, width, height) };
 }
 
 /**

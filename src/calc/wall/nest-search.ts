@@ -52,7 +52,9 @@ function* startingOrders(copies: readonly Copy[], strip: Strip): Generator<reado
 /** `spread` says which of two equally long layouts has more of its cloth near the start of the roll. */
 function found(order: readonly Copy[], layout: Placed[]): Found {
   const spread = layout.reduce((sum, { copy, profile, x }) => sum + copy.area * (x + profile.width / 2), 0);
-  return { order, layout, length: lengthOf(layout), spread };
+  // A layout that found no place for one of them is none, however short.
+  const length = layout.length === order.length ? lengthOf(layout) : Number.POSITIVE_INFINITY;
+  return { order, layout, length, spread };
 }
 
 function better(now: Found, best: Found): Found {

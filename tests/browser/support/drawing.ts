@@ -25,7 +25,7 @@ export async function newPlan(phone: Phone, { name, diameter, length, plies }: W
   await page.getByRole('navigation').getByRole('link', { name: 'Plans' }).tap();
   await page.getByRole('link', { name: 'Write a new plan' }).tap();
   await page.getByLabel('Name').fill(name);
-  await page.getByLabel('Its diameter').fill(diameter);
+  await page.getByLabel('Mandrel diameter').fill(diameter);
   await page.getByLabel('Tube length').fill(length);
   await page.getByLabel('Plies').fill(plies);
   await page.getByLabel('Release').selectOption({ label: 'Semi-permanent release' });
