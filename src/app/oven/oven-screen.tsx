@@ -103,7 +103,12 @@ function OvenLoadView({ state }: { state: OvenState }) {
       )}
       <CureRule cure={results.cure} />
       <OvenFigures results={results} at={at} />
-      {due && <p class="oven-due">{due}</p>}
+      {due && (
+        <>
+          <p class="oven-due">{due}</p>
+          <LinkButton to={`/oven/${state.header.id}/reminders`}>Reminders to read it</LinkButton>
+        </>
+      )}
       <OverLimits over={over.filter((o) => !o.isNow)} from={from} />
       <Unread results={results} at={at} />
       <GelRows load={state} inside={inside} />

@@ -127,6 +127,10 @@ export const routes: readonly Route[] = [
     load: () => import('#app/factors/factor-screen.tsx').then((m) => m.FactorScreen),
   },
   { pattern: '/oven/new', load: () => import('#app/oven/oven-new-screen.tsx').then((m) => m.OvenNewScreen) },
+  {
+    pattern: '/oven/:id/reminders',
+    load: () => import('#app/reminders/reminders-screen.tsx').then((m) => m.RemindersScreen),
+  },
   { pattern: '/oven/:id', load: () => import('#app/oven/oven-screen.tsx').then((m) => m.OvenScreen) },
   {
     pattern: '/oven/:id/chart',
