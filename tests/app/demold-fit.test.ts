@@ -1,15 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { clearanceAt, type Fit, fitOf, type Material, verdictAt } from '#app/demold/demold-fit.ts';
-import { gripsSentence, verdictTitle } from '#app/demold/demold-words.ts';
+import { gripsSentence, readWords, verdictTitle } from '#app/demold/demold-words.ts';
 import { hoopGrowth } from '#app/demold/hoop-growth.ts';
 import { lastRead, setAt } from '#app/demold/part-heat.ts';
+import { ovenSeries } from '#app/oven/oven-series.ts';
 import { hoopExpansion } from '#calc';
 import type { BuildHeader } from '#shared/record/build.ts';
 import { foldBuild } from '#shared/record/build-state.ts';
 import { laminas } from '#shared/reference/laminas.ts';
 import { starterCloths } from '#shared/reference/starter-cloths.ts';
 import { starterReleases } from '#shared/reference/starter-releases.ts';
-import { buildHeader, celsius, entries, load, minutes, schedule } from './oven-loads.ts';
+import { buildHeader, celsius, entries, load, minutes, type Read, schedule } from './oven-loads.ts';
 import { carbon, pieceOf, shape, wallOf } from './wall-of.ts';
 
 const known = { mandrelDiameter: 0.0381, tubeLength: 1.75, plies: 3, schedule };
@@ -18,9 +19,14 @@ const gelledAtMinute = (minute: number) =>
 const build = (change: Partial<BuildHeader> = {}, facts: ReturnType<typeof entries> = []) =>
   foldBuild(buildHeader({ ...known, ...change }), facts);
 const onMandrel = (material: Material, change: Partial<BuildHeader> = {}): Fit => {
-  const found = fitOf(build(change), undefined, material);
+  const found = fitOf(build(change), setAt(build(change), undefined), material);
   if (typeof found === 'string') throw new Error(found);
   return found;
+};
+const at66 = { by: 'schedule', temperature: celsius(66) } as const;
+const logOf = (read: Read) => {
+  const state = load(read);
+  return { load: state, series: ovenSeries(state) };
 };
 const cloth = (name: keyof typeof starterCloths) => ({ cloth: starterCloths[name] });
 const glass = cloth('starter-cloth-glass-plain-163');
@@ -50,12 +56,12 @@ describe('a tube on its mandrel', () => {
   });
 
   it('is only reckoned where mandrel and fiber are known', () => {
-    expect(fitOf(build(), undefined, undefined)).toBe('material');
-    expect(fitOf(build(), undefined, 'composite')).toBe('expansion');
+    expect(fitOf(build(), at66, undefined)).toBe('material');
+    expect(fitOf(build(), at66, 'composite')).toBe('expansion');
     const other = { ...starterCloths['starter-cloth-carbon-plain-193'], fiber: 'other' as const };
-    expect(fitOf(build({ cloth: other }), undefined, 'aluminum')).toBe('fiber');
+    expect(fitOf(build({ cloth: other }), at66, 'aluminum')).toBe('fiber');
     const { mandrelDiameter: _, ...rest } = known;
-    expect(fitOf(foldBuild(buildHeader(rest), []), undefined, 'aluminum')).toBe('diameter');
+    expect(fitOf(foldBuild(buildHeader(rest), []), at66, 'aluminum')).toBe('diameter');
   });
 
   it('is told what to do in a sentence', () => {
@@ -100,28 +106,35 @@ describe('what it set at', () => {
   };
 
   it('is what the part read when gel was seen, between readings too', () => {
-    const found = setAt(build({}, gelledAtMinute(25)), load(read));
+    const found = setAt(build({}, gelledAtMinute(25)), logOf(read));
     expect(found).toMatchObject({ by: 'gel', sees: 'part', at: minutes(25) });
     expect(found.temperature).toBeCloseTo(celsius(63), 9);
   });
 
   it('is the first hold of the schedule when nobody saw gel, or nobody read the part near it', () => {
-    expect(setAt(build(), load(read))).toEqual({ by: 'schedule', temperature: celsius(66) });
-    expect(setAt(build({}, gelledAtMinute(90)), load(read))).toMatchObject({ by: 'schedule' });
+    expect(setAt(build(), logOf(read))).toEqual({ by: 'schedule', temperature: celsius(66) });
+    expect(setAt(build({}, gelledAtMinute(90)), logOf(read))).toMatchObject({ by: 'schedule' });
   });
 
   it('is the shop where it gelled before the oven was lit, or where there is no oven', () => {
-    expect(setAt(build({}, gelledAtMinute(-50)), load(read))).toMatchObject({ by: 'shop' });
+    expect(setAt(build({}, gelledAtMinute(-50)), logOf(read))).toMatchObject({ by: 'shop' });
     const bare = foldBuild(buildHeader({ mandrelDiameter: 0.03 }), []);
     expect(setAt(bare, undefined)).toEqual({ by: 'shop', temperature: celsius(23) });
   });
 
   it('is not what it reads now: that is the last reading of its own sensor', () => {
-    expect(lastRead(build(), load(read))).toEqual({
+    expect(lastRead(build(), logOf(read))).toEqual({
       temperature: celsius(66),
       at: minutes(30),
       sees: 'part',
     });
-    expect(lastRead(build(), load({}))).toBeUndefined();
+    expect(lastRead(build(), logOf({}))).toBeUndefined();
+  });
+
+  it('asks for another reading once the last one is old, since a part that cools is another part', () => {
+    const last = { temperature: celsius(66), at: minutes(30), sees: 'part' } as const;
+    expect(readWords(last, minutes(55))).toMatch(/^The part, read \S+\s[AP]M$/);
+    expect(readWords(last, minutes(95))).toMatch(/1\sh\s05 ago: read it again$/);
+    expect(readWords({ ...last, sees: 'air' }, minutes(40))).toContain('the part follows it');
   });
 });

@@ -3,10 +3,9 @@ import { findDoc } from '#app/state/documents.ts';
 import { demoldClearance, looseTemperature } from '#calc';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { Mandrel } from '#shared/record/mandrel.ts';
-import type { OvenState } from '#shared/record/oven-state.ts';
 import { mandrelExpansions } from '#shared/reference/mandrel-expansions.ts';
 import { type HoopGrowth, hoopGrowth } from './hoop-growth.ts';
-import { type SetAt, setAt } from './part-heat.ts';
+import type { SetAt } from './part-heat.ts';
 
 export type Material = Mandrel['material'];
 
@@ -32,11 +31,7 @@ export function materialOf({ header }: BuildState): Material | undefined {
   return findDoc('mandrel', planOfBuild(header)?.mandrel)?.body.material;
 }
 
-export function fitOf(
-  build: BuildState,
-  load: OvenState | undefined,
-  material: Material | undefined,
-): Fit | Missing {
+export function fitOf(build: BuildState, set: SetAt, material: Material | undefined): Fit | Missing {
   if (material === undefined) return 'material';
   const mandrelExpansion = mandrelExpansions[material];
   if (mandrelExpansion === undefined) return 'expansion';
@@ -44,7 +39,6 @@ export function fitOf(
   if (!growth) return 'fiber';
   const diameter = growth.diameter ?? build.header.mandrelDiameter;
   if (diameter === undefined) return 'diameter';
-  const set = setAt(build, load);
   const loose = looseTemperature({
     mandrelExpansion,
     laminateHoopExpansion: growth.hoop,

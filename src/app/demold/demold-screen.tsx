@@ -1,6 +1,7 @@
 import { type Signal, signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { buildName } from '#app/clocks/clock-list.ts';
+import { ovenSeries } from '#app/oven/oven-series.ts';
 import { Absent } from '#app/parts/absent.tsx';
 import { Action, Secondary } from '#app/parts/action.tsx';
 import { SelectField } from '#app/parts/field.tsx';
@@ -8,6 +9,7 @@ import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
 import { loadJournals, ovenState } from '#app/state/journals.ts';
+import { now as clock } from '#app/state/now.ts';
 import { useBuild } from '#app/state/use-journal.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
@@ -16,7 +18,7 @@ import { type Fit, fitOf, type Material, type Missing, materialOf, verdictAt } f
 import { DemoldView } from './demold-view.tsx';
 import { materialWords, missingWords, readWords, verdictTitle } from './demold-words.ts';
 import { HeatSheet } from './heat-sheet.tsx';
-import { lastRead } from './part-heat.ts';
+import { lastRead, type OvenLog, type ReadLast, setAt } from './part-heat.ts';
 
 /** Typed on this screen and kept while the app is open, by build. */
 interface Typed {
@@ -54,7 +56,9 @@ function MadeOf({ material }: { material: Signal<Material | undefined> }) {
 
 interface Props {
   state: BuildState;
-  load: OvenState | undefined;
+  /** The oven loads that it joined first and last; mostly the same. */
+  first: OvenLog | undefined;
+  last: OvenLog | undefined;
 }
 
 function titleOf(found: Fit | Missing, now: number, material: Material | undefined): string {
@@ -86,21 +90,21 @@ function Body({
   );
 }
 
-function Demold({ state, load }: Props) {
+function fromWords(typed: number | undefined, read: ReadLast | undefined): string {
+  if (typed !== undefined) return 'The mandrel, as you read it';
+  return read ? readWords(read, clock.value) : 'Never read: taken as the shop';
+}
+
+function Demold({ state, first, last }: Props) {
   const typing = useSignal(false);
   const { id } = state.header;
   const typed = typedFor(id);
   const onShelf = materialOf(state);
   const material = onShelf ?? typed.material.value;
-  const read = lastRead(state, load);
+  const read = lastRead(state, last);
   const now = typed.heat.value ?? read?.temperature ?? state.surroundings?.entry.mandrel ?? usualShop;
-  const found = fitOf(state, load, material);
-  const from =
-    typed.heat.value !== undefined
-      ? 'The mandrel, as you read it'
-      : read
-        ? readWords(read)
-        : 'Never read: taken as the shop';
+  const found = fitOf(state, setAt(state, first), material);
+  const from = fromWords(typed.heat.value, read);
   return (
     <>
       <Screen
@@ -124,18 +128,20 @@ function Demold({ state, load }: Props) {
   );
 }
 
-/** The oven load in which the wall next to the mandrel set: the first one it joined. */
-function WithLoad({ state }: { state: BuildState }) {
-  const loads = state.ovenLoads.map((f) => f.entry.ovenLoad);
+const logOf = (load: OvenState | undefined): OvenLog | undefined =>
+  load && { load, series: ovenSeries(load) };
+
+function WithLoads({ state }: { state: BuildState }) {
+  const ids = state.ovenLoads.map((f) => f.entry.ovenLoad);
   const looked = useSignal(false);
   useEffect(() => {
-    loadJournals(loads).finally(() => {
+    loadJournals(ids).finally(() => {
       looked.value = true;
     });
-  }, [loads.join()]);
-  const load = loads.map(ovenState).find((l) => l !== undefined);
-  if (!looked.value && loads.length > 0 && !load) return <div class="screen" />;
-  return <Demold state={state} load={load} />;
+  }, [ids.join()]);
+  const loads = ids.map(ovenState).filter((l) => l !== undefined);
+  if (!looked.value && loads.length < ids.length) return <div class="screen" />;
+  return <Demold state={state} first={logOf(loads[0])} last={logOf(loads.at(-1))} />;
 }
 
 /** Is the tube loose on its mandrel, or when will it be? */
@@ -143,5 +149,5 @@ export function DemoldScreen({ params }: { params: Params }) {
   const state = useBuild(params.id);
   if (state === undefined) return <div class="screen" />;
   if (state === 'absent') return <Absent what="tube" />;
-  return <WithLoad state={state} />;
+  return <WithLoads state={state} />;
 }

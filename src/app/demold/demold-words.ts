@@ -1,7 +1,7 @@
 import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
 import type { ReleaseSystem } from '#shared/record/release-system.ts';
-import { formatClockTime } from '#shared/units/time.ts';
+import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import { coldShop, type Fit, type Material, type Missing, type Verdict } from './demold-fit.ts';
 import type { ReadLast, SetAt } from './part-heat.ts';
 
@@ -62,10 +62,13 @@ export function setWords(set: SetAt): string {
   }
 }
 
-export function readWords({ at, sees }: ReadLast): string {
-  return sees === 'part'
-    ? `The part, read ${formatClockTime(at)}`
-    : `The air, read ${formatClockTime(at)}: the part follows it by 5 to 40 minutes`;
+/** A part that cools is another part half an hour later, s */
+const stale = 1800;
+
+export function readWords({ at, sees }: ReadLast, now: number): string {
+  const since = (now - at) / 1000;
+  const when = `read ${formatClockTime(at)}${since > stale ? `, ${formatDuration(since)} ago: read it again` : ''}`;
+  return sees === 'part' ? `The part, ${when}` : `The air, ${when}; the part follows it by 5 to 40 minutes`;
 }
 
 export function missingWords(

@@ -1,5 +1,5 @@
 import { gelledAt } from '#app/oven/oven-acts.ts';
-import { litOf, type OvenSeries, ovenSeries } from '#app/oven/oven-series.ts';
+import { litOf, type OvenSeries } from '#app/oven/oven-series.ts';
 import type { Reading } from '#calc';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CureSchedule } from '#shared/record/cure-schedule.ts';
@@ -9,6 +9,12 @@ import type { OvenState } from '#shared/record/oven-state.ts';
 const nearGel = 1800;
 /** A shop where nobody wrote it down (common practice, no source), K */
 const usualShop = 296.15;
+
+/** An oven load, and what was read in it by hand and by loggers. */
+export interface OvenLog {
+  load: OvenState;
+  series: OvenSeries;
+}
 
 /** Where the wall took its size on the mandrel. */
 export type SetAt =
@@ -51,17 +57,18 @@ function firstHold({ start, stages }: CureSchedule): number {
   return temperature;
 }
 
-export function setAt(build: BuildState, load: OvenState | undefined): SetAt {
+/** By the oven load in which the wall next to the mandrel set: the first that the build joined. */
+export function setAt(build: BuildState, log: OvenLog | undefined): SetAt {
   const { header } = build;
   const gel = gelledAt(build, header.startedAt);
-  const series = load && ovenSeries(load);
-  if (gel !== undefined && series) {
+  if (gel !== undefined && log) {
+    const { series } = log;
     const { readings, sees } = ownReadings(series, header.id);
     const temperature = readAt(readings, (gel - series.from) / 1000);
     if (temperature !== undefined) return { by: 'gel', temperature, at: gel, sees };
   }
-  const inShop = gel !== undefined && load !== undefined && gel < litOf(load);
-  const schedule = load?.header.schedule ?? header.schedule;
+  const inShop = gel !== undefined && log !== undefined && gel < litOf(log.load);
+  const schedule = log?.load.header.schedule ?? header.schedule;
   if (schedule && !inShop) return { by: 'schedule', temperature: firstHold(schedule) };
   const read = build.surroundings?.entry;
   return { by: 'shop', temperature: read?.mandrel ?? read?.air ?? usualShop };
@@ -75,9 +82,9 @@ export interface ReadLast {
 }
 
 /** What the tube was last read at in its oven. */
-export function lastRead(build: BuildState, load: OvenState | undefined): ReadLast | undefined {
-  if (!load) return undefined;
-  const series = ovenSeries(load);
+export function lastRead(build: BuildState, log: OvenLog | undefined): ReadLast | undefined {
+  if (!log) return undefined;
+  const { series } = log;
   const { readings, sees } = ownReadings(series, build.header.id);
   const last = readings.at(-1);
   return last && { temperature: last.temperature, at: series.from + last.time * 1000, sees };

@@ -1,6 +1,7 @@
 import { hottestOf } from '#app/oven/oven-schedule.ts';
 import { Explain } from '#app/parts/explain.tsx';
 import { Figures } from '#app/parts/figure.tsx';
+import { Caution } from '#app/parts/warning.tsx';
 import { show } from '#app/state/show.ts';
 import type { Tape } from '#shared/record/tape.ts';
 import { type Pull, pullAt, type Squeeze, squeezes, type Wound } from './tape-figures.ts';
@@ -89,6 +90,12 @@ export function SqueezeSection({ job, tape, layers }: Props) {
           tape={tape}
           peak={peak}
         />
+      )}
+      {job.hasCore && (
+        <Caution>
+          There is core in this wall: hot core softens, and tape crushes it. Try a short length first, at this
+          heat.
+        </Caution>
       )}
     </section>
   );

@@ -23,6 +23,8 @@ export interface TapeJob {
   /** Where the tape stands on the shelf. */
   tapeDoc: string | undefined;
   schedule: CureSchedule | undefined;
+  /** There is core in the wall, which tape can crush. */
+  hasCore: boolean;
 }
 
 /** Why there is no job: said with what to do about it. */
@@ -66,6 +68,8 @@ function outsideEven({ cloth, mandrelDiameter, tubeLength, plies, ...rest }: Eve
   return [0, tubeLength].map((at) => ({ at, diameter }));
 }
 
+const coreIn = ({ wall }: Plan) => wall?.pieces.some((p) => p.kind === 'core') ?? false;
+
 export function jobOfPlan(plan: Plan): TapeJob | NoJob {
   const outside = hasWall(plan)
     ? outsideOfWall(plan, theShelf)
@@ -76,7 +80,13 @@ export function jobOfPlan(plan: Plan): TapeJob | NoJob {
         buildUp: theShelf.release(plan.release)?.buildUp ?? 0,
       });
   if ('says' in outside) return outside;
-  return { outside, tape: findDoc('tape', plan.tape)?.body, tapeDoc: plan.tape, schedule: plan.schedule };
+  return {
+    outside,
+    tape: findDoc('tape', plan.tape)?.body,
+    tapeDoc: plan.tape,
+    schedule: plan.schedule,
+    hasCore: coreIn(plan),
+  };
 }
 
 export function jobOfBuild(header: BuildHeader): TapeJob | NoJob {
@@ -93,5 +103,6 @@ export function jobOfBuild(header: BuildHeader): TapeJob | NoJob {
       });
   if ('says' in outside) return outside;
   const tapeDoc = planOfBuild(header)?.tape;
-  return { outside, tape: header.tape, tapeDoc, schedule: header.schedule };
+  const hasCore = walled !== undefined && coreIn(walled);
+  return { outside, tape: header.tape, tapeDoc, schedule: header.schedule, hasCore };
 }
