@@ -12,6 +12,9 @@ export type Material = Mandrel['material'];
 /** Colder than this no shop gets a mandrel by itself (common practice, no source), K */
 export const coldShop = 278.15;
 
+/** Share of the diameter that a slip in typical shrinkage and growth can make (common practice, no source). */
+const barely = 1e-4;
+
 export interface Fit {
   material: Material;
   /** m */
@@ -61,14 +64,15 @@ export function clearanceAt({ diameter, mandrelExpansion, growth, set }: Fit, te
 }
 
 export type Verdict =
-  | { is: 'loose'; clearance: number }
+  /** `barely`: less room than typical figures can tell from none */
+  | { is: 'loose'; clearance: number; barely: boolean }
   | { is: 'wait'; below: number }
   /** Below what, when there is such a temperature at all. */
   | { is: 'grips'; below: number | null };
 
 export function verdictAt(fit: Fit, temperature: number): Verdict {
   const clearance = clearanceAt(fit, temperature);
-  if (clearance > 0) return { is: 'loose', clearance };
+  if (clearance > 0) return { is: 'loose', clearance, barely: clearance < barely * fit.diameter };
   if (fit.loose !== null && fit.loose >= coldShop) return { is: 'wait', below: fit.loose };
   return { is: 'grips', below: fit.loose };
 }

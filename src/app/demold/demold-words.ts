@@ -30,7 +30,7 @@ export function showGrowth(perKelvin: number): string {
 export function verdictTitle(verdict: Verdict): string {
   switch (verdict.is) {
     case 'loose':
-      return 'It is loose: twist, then pull';
+      return verdict.barely ? 'Barely loose: it may still grip' : 'It is loose: twist, then pull';
     case 'wait':
       return `Wait until it is below ${degrees(verdict.below)}`;
     case 'grips':
