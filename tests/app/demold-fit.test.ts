@@ -49,6 +49,14 @@ describe('a tube on its mandrel', () => {
     expect(verdictAt(onMandrel('steel', glass), celsius(10))).toEqual({ is: 'grips', below: null });
   });
 
+  it('is barely loose where the room is less than typical figures can tell', () => {
+    const steel = onMandrel('steel');
+    const just = (steel.loose ?? 0) - 1;
+    expect(verdictAt(steel, just)).toMatchObject({ is: 'loose', barely: true });
+    expect(verdictTitle(verdictAt(steel, just))).toContain('may still grip');
+    expect(verdictAt(onMandrel('aluminum'), celsius(22))).toMatchObject({ is: 'loose', barely: false });
+  });
+
   it('with all its fibers along grips anything', () => {
     for (const material of ['aluminum', 'steel', 'stainless'] as const) {
       expect(verdictAt(onMandrel(material, along), celsius(20)).is).toBe('grips');

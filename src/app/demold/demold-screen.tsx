@@ -36,6 +36,8 @@ function typedFor(build: string): Typed {
 /** A shop that nobody read (common practice, no source), K */
 const usualShop = 296.15;
 
+const capital = (word: string) => word.charAt(0).toUpperCase() + word.slice(1);
+
 function MadeOf({ material }: { material: Signal<Material | undefined> }) {
   return (
     <SelectField
@@ -45,7 +47,7 @@ function MadeOf({ material }: { material: Signal<Material | undefined> }) {
         { value: '', label: 'Choose' },
         ...(Object.keys(mandrelExpansions) as Material[]).map((value) => ({
           value,
-          label: materialWords[value],
+          label: capital(materialWords[value]),
         })),
       ]}
       hint="The plan names no mandrel of the shelf"

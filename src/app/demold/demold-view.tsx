@@ -40,7 +40,16 @@ function Answer({ verdict, now, release }: { verdict: Verdict } & Omit<Props, 'f
   }
   const [figure = '', unit = ''] = showRoom(verdict.clearance).split(/\s/);
   return (
-    <BigFigure label={`Room on the diameter at ${show(now, 'temperature', 0)}`} figure={figure} unit={unit} />
+    <>
+      <BigFigure
+        label={`Room on the diameter at ${show(now, 'temperature', 0)}`}
+        figure={figure}
+        unit={unit}
+      />
+      {verdict.barely && (
+        <p>Less than typical figures can tell from none: cool it further if you can, then twist first.</p>
+      )}
+    </>
   );
 }
 

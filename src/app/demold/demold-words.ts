@@ -48,7 +48,7 @@ export function gripsSentence(below: number | null, release: ReleaseSystem | und
     release?.kind === 'filmSleeve'
       ? 'Pull the film first: it slides out between mandrel and tube, and takes the grip with it.'
       : 'Only the release lets go here: twist first, until it cracks free, then pull straight against a stop.';
-  return `The wall shrinks onto this mandrel as much as the mandrel shrinks.${cold} ${first}`;
+  return `Around the hoop the wall shrinks about as much as this mandrel, or more.${cold} ${first}`;
 }
 
 export function setWords(set: SetAt): string {

@@ -81,8 +81,10 @@ function TapeBody({ job, of, planDoc }: { job: TapeJob | NoJob; of: string; plan
   return (
     <>
       <Warning kind="amber" title="No shrink tape is chosen">
-        Without it nothing squeezes the wall but the cloth itself. Choose one in the plan to see how much it
-        takes.
+        Without it nothing squeezes the wall but the cloth itself.{' '}
+        {planDoc
+          ? 'Choose one in the plan to see how much it takes.'
+          : 'This tube was started without one: choose it in the plan for the next.'}
       </Warning>
       {planDoc && <LinkButton to={`/plan/${planDoc}/edit`}>Choose a tape</LinkButton>}
     </>
