@@ -8,6 +8,7 @@ import { type Materials, materialsOf } from './materials.ts';
 import type { PlanRevision } from './plans.ts';
 import { minute, shopZone } from './shop-time.ts';
 import { work } from './step-work.ts';
+import { drawFromLots } from './stock.ts';
 
 export interface Build {
   header: BuildHeader;
@@ -54,6 +55,7 @@ export function startBuild(plan: PlanRevision, story: BuildStory, ids: Ids): Bui
     clothMass: onScale(clothOf(plan, materials) * drawing(story.seed * 31)(0.992, 1.008)).mass,
     ...(plan.body.clothAmount.by === 'area' && { clothArea: plan.body.clothAmount.area }),
     resin,
+    takes: takesOf(plan.body, materials),
     release,
     tape,
     goal,
@@ -69,6 +71,11 @@ export function startBuild(plan: PlanRevision, story: BuildStory, ids: Ids): Bui
   };
 }
 
+function takesOf({ cloth: item, resin, tape, clothAmount }: PlanRevision['body'], { cloth }: Materials) {
+  const area = clothAmount.by === 'area' ? clothAmount.area : clothAmount.mass / cloth.arealWeight;
+  return { cloths: [{ item, area }], resin, ...(tape && { tape }) };
+}
+
 function clothOf({ body: { clothAmount } }: PlanRevision, { cloth }: Materials): number {
   return clothAmount.by === 'mass' ? clothAmount.mass : clothAmount.area * cloth.arealWeight;
 }
@@ -76,6 +83,7 @@ function clothOf({ body: { clothAmount } }: PlanRevision, { cloth }: Materials):
 /** Works the route from its first step to the one the story stops at. */
 export function runBuild(header: BuildHeader, plan: PlanRevision, story: BuildStory, ids: Ids): Build {
   const bench = new Bench(story, plan.body, materialsOf(plan.body), header, ids);
+  drawFromLots(header, plan, bench.journal);
   const late = new Set(story.tickedLate?.steps);
   for (const { stage, steps } of header.route) {
     beginStage(bench, stage);

@@ -8,6 +8,7 @@ import { heat, holdBegins } from './oven.ts';
 import { type Firing, fire, type OvenLoad } from './oven-load.ts';
 import { clothRevision, mandrelRevision, type PlanRevision, plans } from './plans.ts';
 import { minute } from './shop-time.ts';
+import { stock } from './stock.ts';
 import { boomOne, lit, lowerMastOne, spritOne, spritTwo, upperMastOne } from './stories-past.ts';
 import { boomTwo, heldFor, lowerMastTwo, spritThree, upperMastTwo } from './stories-today.ts';
 
@@ -110,6 +111,7 @@ export function demoShop(now: number): StoredRecord[] {
     clothRevision(now),
     mandrelRevision(now),
     ...Object.values(plan),
+    ...stock(now, builds),
     ...builds.map((b) => b.header),
     ...loads.map((l) => l.oven.header),
     ...builds.flatMap((b) => b.entries),

@@ -1,4 +1,6 @@
 const times = ['happenedAt', 'recordedAt', 'startedAt', 'at'];
+/** Days that stand in a lot itself. */
+const ofLot = ['receivedAt', 'openedAt', 'expiresAt'];
 
 /**
  * A record as if everything in it had happened `by` ms later, lived in another zone (minutes east of UTC). For the demo
@@ -6,13 +8,21 @@ const times = ['happenedAt', 'recordedAt', 'startedAt', 'at'];
  * moved, the same starter would come in twice with two contents.
  */
 export function moveTimes<R extends object>(record: R, by: number, zone: number): R {
+  const moved = shifted(record, times, by);
+  if ('zone' in moved) moved.zone = zone;
+  const { plan } = moved;
+  if (isObject(plan)) moved.plan = moveTimes(plan, by, zone);
+  if (moved.type === 'lot' && isObject(moved.body)) moved.body = shifted(moved.body, ofLot, by);
+  return moved as R;
+}
+
+const isObject = (value: unknown): value is object => typeof value === 'object' && value !== null;
+
+function shifted(record: object, fields: readonly string[], by: number): Record<string, unknown> {
   const moved: Record<string, unknown> = Object.fromEntries(Object.entries(record));
-  for (const field of times) {
+  for (const field of fields) {
     const ms = moved[field];
     if (typeof ms === 'number' && ms > 0) moved[field] = ms + by;
   }
-  if ('zone' in moved) moved.zone = zone;
-  const { plan } = moved;
-  if (typeof plan === 'object' && plan !== null) moved.plan = moveTimes(plan, by, zone);
-  return moved as R;
+  return moved;
 }

@@ -1,4 +1,5 @@
 import { wallOfBuild } from '#app/cutting/plan-of-build.ts';
+import { takenFrom } from '#app/lots/taken-from.ts';
 import { Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
@@ -72,6 +73,12 @@ function Asked({ state, stage }: { state: BuildState; stage: StageState }) {
   return null;
 }
 
+/** The roll, cans or reel that this stage takes from, and the way to another. */
+function TakenFrom({ state, stage }: { state: BuildState; stage: StageState }) {
+  const words = takenFrom(state, stage.stage);
+  return words ? <LinkButton to={`/lots/build/${state.header.id}`}>{words}</LinkButton> : null;
+}
+
 /** One stage of the route: its steps, and what the thumb can do about them. */
 export function StageView({ state, stage }: { state: BuildState; stage: StageState }) {
   const ticking = useTicking(state);
@@ -102,6 +109,7 @@ export function StageView({ state, stage }: { state: BuildState; stage: StageSta
         </ol>
         <Forgotten state={state} stage={stage} />
         <Asked state={state} stage={stage} />
+        <TakenFrom state={state} stage={stage} />
         <Rated state={state} stage={stage} onRate={() => (ticking.asked.value = { kind: 'rate' })} />
         <Beside>
           <LinkButton to="/clocks">Clocks</LinkButton>

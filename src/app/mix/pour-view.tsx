@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { oldWords } from '#app/lots/old-words.ts';
 import { Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
 import { Keypad } from '#app/parts/keypad.tsx';
@@ -54,7 +55,11 @@ export function PourView({ state, cup, mixing, inCup }: Props) {
   return (
     <Screen
       back={{ to: `/build/${state.header.id}`, label: 'Route' }}
-      kicker={task.part === 'resin' ? cupWords(cup) : `${cupWords(cup)} · ${canWords(state.header.resin)}`}
+      kicker={
+        task.part === 'resin'
+          ? `${cupWords(cup)}${oldWords(state, 'resin')}`
+          : `${cupWords(cup)} · ${canWords(state.header.resin)}${oldWords(state, 'hardener')}`
+      }
       title={`Pour ${task.part} to`}
       actions={<PourActions {...{ state, cup, task, reading, verdict, before, mass, text }} />}
     >

@@ -1,4 +1,5 @@
 import { Fragment } from 'preact';
+import { LotsOfItem } from '#app/lots/lots-of-item.tsx';
 import { Action, Secondary } from '#app/parts/action.tsx';
 import { Conflict } from '#app/parts/conflict.tsx';
 import { Screen } from '#app/parts/screen.tsx';
@@ -80,6 +81,7 @@ function Item({ type, found }: { type: ItemType; found: Doc<ItemType> | undefine
       {found && <Conflict type={type} doc={found} />}
       {found && <Typical found={found} />}
       <Fields draft={draft} />
+      {found && <LotsOfItem type={type} item={found.doc} />}
       {found && <ShelfLife type={type} found={found} />}
       <p class="quiet small">
         Builds keep what they were started with. Plans take what is here when they are used.

@@ -22,6 +22,14 @@ export function ShelfScreen() {
           );
         })}
       </Rows>
+      <Rows label="In stock">
+        <Row
+          to="/lots"
+          title="Lots"
+          about="Rolls, cans and reels: what is left, what goes off"
+          value={String(docsOf('lot').length)}
+        />
+      </Rows>
       <Rows label="The app">
         <Row to="/data" title="Data and backup" about="Save, restore, tables, demo shop" />
         <Row to="/settings" title="This phone" about="Units, look, scale, sound" />

@@ -173,6 +173,24 @@ export const routes: readonly Route[] = [
     pattern: '/shelf/checklist/:doc/:stage',
     load: () => import('#app/shelf/stage-screen.tsx').then((m) => m.StageScreen),
   },
+  { pattern: '/lots', load: () => import('#app/lots/lots-screen.tsx').then((m) => m.LotsScreen) },
+  {
+    pattern: '/lots/new/:of/:item',
+    load: () => import('#app/lots/lot-edit-screen.tsx').then((m) => m.LotEditScreen),
+  },
+  {
+    pattern: '/lots/build/:id',
+    load: () => import('#app/lots/build-lots-screen.tsx').then((m) => m.BuildLotsScreen),
+  },
+  { pattern: '/lots/:doc', load: () => import('#app/lots/lot-screen.tsx').then((m) => m.LotScreen) },
+  {
+    pattern: '/lots/:doc/edit',
+    load: () => import('#app/lots/lot-edit-screen.tsx').then((m) => m.LotEditScreen),
+  },
+  {
+    pattern: '/lots/:doc/count',
+    load: () => import('#app/lots/count-screen.tsx').then((m) => m.CountScreen),
+  },
   { pattern: '/shelf/:type', load: () => import('#app/shelf/kind-screen.tsx').then((m) => m.KindScreen) },
   { pattern: '/shelf/:type/new', load: () => import('#app/shelf/item-screen.tsx').then((m) => m.ItemScreen) },
   {

@@ -8,7 +8,7 @@ const tabs = [
   },
   { to: '/plans', label: 'Plans', under: ['/plans', '/plan', '/hand/plan'] },
   { to: '/record', label: 'Record', under: ['/record', '/hand/build', '/compare', '/factors'] },
-  { to: '/shelf', label: 'Shelf', under: ['/shelf', '/data', '/settings'] },
+  { to: '/shelf', label: 'Shelf', under: ['/shelf', '/lots', '/data', '/settings'] },
 ] as const;
 
 /** The four places of the app. */

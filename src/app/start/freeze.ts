@@ -15,6 +15,7 @@ export function freezeBuild(
   draft: MakingDraft,
   number: number,
   plan: RevisionOf<'plan'> | undefined,
+  takes: BuildHeader['takes'],
 ): BuildHeader | undefined {
   const materials = materialsOf(draft);
   const made = madeOf(draft);
@@ -45,6 +46,7 @@ export function freezeBuild(
     typed: amount.typed.value,
     ...(area !== undefined && { clothArea: area }),
     resin: materials.resin.body,
+    ...(takes && { takes }),
     ...(release && { release: release.body }),
     ...(tape && { tape: tape.body }),
     ...(mandrel && { mandrel: mandrel.body }),

@@ -1,5 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import { draftNeeds } from '#app/lots/needs.ts';
+import { StartLots, startDraws, takesOf } from '#app/lots/start-lots.tsx';
+import { readLots, useLots } from '#app/lots/use-lots.ts';
 import { AnswerFigures } from '#app/making/answer.tsx';
 import { ByTheBook } from '#app/making/by-the-book.tsx';
 import { clothDoubt } from '#app/making/cloth-doubt.ts';
@@ -18,6 +21,7 @@ import { go, goInstead, type Params } from '#app/router.ts';
 import { type Doc, docsOf, findDoc } from '#app/state/documents.ts';
 import { takeIn } from '#app/state/journals.ts';
 import { buildNumbers, nextBuildNumber } from '#app/state/numbers.ts';
+import { stampEntry } from '#app/state/record.ts';
 import { writeThen } from '#app/state/unsaved.ts';
 import { freezeBuild } from './freeze.ts';
 
@@ -71,6 +75,9 @@ export function StartScreen({ params }: { params: Params }) {
     });
   }, [numbers]);
 
+  const shelf = useLots();
+  const needs = draftNeeds(draft, answer.value.ok ? answer.value.recipe : undefined);
+
   const start = async () => {
     nameProblem.value = name === '' ? 'Give the tube a name, like Upper mast.' : undefined;
     const good = allGood(fieldsOf(draft));
@@ -78,10 +85,12 @@ export function StartScreen({ params }: { params: Params }) {
       document.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
       return;
     }
-    const header = freezeBuild(draft, await nextBuildNumber(name), plan?.revision);
+    const header = freezeBuild(draft, await nextBuildNumber(name), plan?.revision, takesOf(needs));
     if (!header) return;
+    const draws = startDraws(header, { draft, needs, shelf: shelf ?? (await readLots()) });
+    const entries = draws.map(stampEntry);
     const open = () => {
-      takeIn([header], []);
+      takeIn([header], entries);
       drafts.delete(plan?.revision.id ?? '');
       keepLastMade({
         cloth: draft.cloth.value,
@@ -92,7 +101,7 @@ export function StartScreen({ params }: { params: Params }) {
       });
       go(`/build/${header.id}`);
     };
-    await writeThen({ headers: [header] }, open);
+    await writeThen({ headers: [header], entries }, open);
   };
 
   const doubt = clothDoubt(draft, answer.value.ok ? answer.value.recipe.cups : undefined);
@@ -121,6 +130,7 @@ export function StartScreen({ params }: { params: Params }) {
       <AnswerFigures answer={answer.value} />
       <ByTheBook draft={draft} answer={answer.value} />
       <LearnedFields draft={draft} />
+      <StartLots draft={draft} needs={needs} shelf={shelf} />
       <MoreFields draft={draft} />
     </Screen>
   );

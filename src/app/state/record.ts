@@ -6,7 +6,8 @@ import { repaint, zoneAt } from './now.ts';
 import { theStore } from './shop.ts';
 import { writeThen } from './unsaved.ts';
 
-function stampEntry(draft: EntryDraft): Entry {
+/** With an id, this phone and the time it is written. */
+export function stampEntry(draft: EntryDraft): Entry {
   const recordedAt = Date.now();
   const happenedAt = draft.happenedAt ?? recordedAt;
   const store = theStore();

@@ -13,8 +13,13 @@ export const unsaved = signal<readonly Unsaved[]>([]);
 
 /** What a batch says, apart from when it was said: pressing again after a failure must not pour twice. */
 function says(batch: Batch): string {
+  // What a new header's own entries name is as new as its id.
+  const begun = new Set(batch.headers?.map((header) => header.id));
   return JSON.stringify(batch, (key, value) =>
-    ['id', 'recordedAt', 'happenedAt', 'clock', 'at', 'parents'].includes(key) ? undefined : value,
+    ['id', 'recordedAt', 'happenedAt', 'clock', 'at', 'parents'].includes(key) ||
+    (key === 'subject' && begun.has(value))
+      ? undefined
+      : value,
   );
 }
 
