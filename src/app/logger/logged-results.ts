@@ -10,8 +10,8 @@ import { openKnown } from './open-file.ts';
 import type { LoggedFile, LoggedResults } from './protocol.ts';
 import { readColumns } from './read-columns.ts';
 
-/** px of the widest picture of a series on a page */
-const widest = 900;
+/** px columns of the picture of a series on a page, each with up to four readings */
+const widest = 250;
 
 /** All readings of a file as its entry says they are to be read. */
 export function loggedOf({ bytes, entry }: LoggedFile): Logged[] {

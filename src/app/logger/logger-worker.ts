@@ -30,6 +30,12 @@ function answer(ask: Ask): Extract<Answer, { gives: unknown }>['gives'] {
   return loggedResults(ask.state, ask.resins, ask.files.flatMap(readOnce));
 }
 
+/** Big arrays change hands: copied, they would hold up the page. */
+function transferred(said: Answer): Transferable[] {
+  if (!('gives' in said) || !('traces' in said.gives)) return [];
+  return said.gives.traces.flatMap((t) => [t.at.buffer, t.temperature.buffer] as Transferable[]);
+}
+
 addEventListener('message', ({ data }: MessageEvent<Ask>) => {
   const { id } = data;
   let said: Answer;
@@ -38,5 +44,5 @@ addEventListener('message', ({ data }: MessageEvent<Ask>) => {
   } catch (error) {
     said = { id, failed: error instanceof Error ? error.message : String(error) };
   }
-  postMessage(said);
+  postMessage(said, { transfer: transferred(said) });
 });

@@ -7,8 +7,8 @@ import type { Table } from './layout.ts';
 import type { Trial, Tried, TriedSeries } from './protocol.ts';
 import { readColumns } from './read-columns.ts';
 
-/** px that a small picture is wide, about */
-const pictured = 360;
+/** px columns of the small picture, each with up to four readings */
+const pictured = 160;
 
 /** What a file gives with this dialect and these choices, for the builder to look over. */
 export function tryFile(table: Table, { dialect, columns, clocked, span, choices }: Trial): Tried {

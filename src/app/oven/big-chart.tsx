@@ -40,7 +40,8 @@ export function BigChart({ content, view, height, label, onView, all }: Props) {
     const element = box.current;
     if (!element) return;
     const width = element.clientWidth;
-    const data = () => seen(content, latest.current, width);
+    // Every other px: denser lines cost a slow phone more than a frame, and show no more.
+    const data = () => seen(content, latest.current, width / 2);
     const plot = new uPlot(chartOptions(content, { width, height }), data(), element);
     const draw = framed(() => {
       const { from, to } = latest.current;

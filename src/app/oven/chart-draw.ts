@@ -123,16 +123,17 @@ function drawMarks(u: uPlot, lines: readonly ChartLine[]): void {
   drawCrosses(u, ink);
   lines.forEach(({ style, sees }, i) => {
     const [times, values] = [u.data[0], u.data[i + 3] ?? []];
-    let next = u.bbox.left + (apart * ratio * (i + 1)) / (lines.length + 1);
+    const perPx = u.posToVal(1, 'x') - u.posToVal(0, 'x');
+    let next = u.posToVal((apart * (i + 1)) / (lines.length + 1), 'x');
     ctx.fillStyle = sees === 'part' ? part : paper;
     ctx.strokeStyle = sees === 'part' ? part : ink;
     ctx.lineWidth = 1.5 * ratio;
     for (let k = 0; k < times.length; k++) {
       const value = values[k];
-      if (value === undefined || value === null) continue;
-      const x = u.valToPos(times[k] ?? 0, 'x', true);
-      if (x < next) continue;
-      next = x + apart * ratio;
+      const time = times[k] ?? 0;
+      if (time < next || value === undefined || value === null) continue;
+      next = time + apart * perPx;
+      const x = u.valToPos(time, 'x', true);
       mark(ctx, shapes[style % shapes.length] ?? 'circle', x, u.valToPos(value, 'y', true), 4.5 * ratio);
       ctx.fill();
       ctx.stroke();

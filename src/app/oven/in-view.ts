@@ -46,21 +46,21 @@ export function inView(series: Logged, { from, to, px, longest }: View): InView 
   const end = Math.min(at.length, placeOf(at, to) + 1);
   const wide = (to - from) / Math.max(1, px);
   const seen: InView = { at: [], temperature: [] };
-  let before = Number.NaN;
   const add = (place: number) => {
-    const time = at[place] ?? 0;
-    if (time - before > longest) {
-      seen.at.push((time + before) / 2);
-      seen.temperature.push(null);
-    }
-    seen.at.push(time);
+    seen.at.push(at[place] ?? 0);
     seen.temperature.push(temperature[place] ?? null);
-    before = time;
+  };
+  const breakBefore = (place: number) => {
+    const [before = 0, after = 0] = [at[place - 1], at[place]];
+    if (after - before <= longest) return;
+    seen.at.push((before + after) / 2);
+    seen.temperature.push(null);
   };
   for (let i = first; i < end; ) {
     const ends = Math.max(at[i] ?? 0, from + (Math.floor(((at[i] ?? 0) - from) / wide) + 1) * wide);
     let last = i;
     while (last + 1 < end && (at[last + 1] ?? 0) < ends) last += 1;
+    if (i > first) breakBefore(i);
     for (const place of columnOf(series, i, last)) add(place);
     i = last + 1;
   }

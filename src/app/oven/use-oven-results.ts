@@ -51,6 +51,13 @@ function readWith(state: OvenState, resins: readonly ResinSystem[]): Promise<Rea
   return reading;
 }
 
+/** The same for a page that waits for it; by hand alone where no file can be read. */
+export async function resultsRead(state: OvenState, resins: readonly ResinSystem[]): Promise<OvenResults> {
+  if (state.loggerFiles.length === 0) return ovenResults(state, resins);
+  const read = await readWith(state, resins).catch(() => undefined);
+  return read?.results ?? ovenResults(state, resins);
+}
+
 /** What the readings of an oven load say; with a logger's file it is reckoned beside the page, and comes a moment later. */
 export function useOvenResults(state: OvenState, resins: readonly ResinSystem[]): WithFiles {
   const isLogged = state.loggerFiles.length > 0;

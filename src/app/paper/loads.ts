@@ -1,4 +1,5 @@
-import { type OvenResults, ovenResults } from '#app/oven/oven-results.ts';
+import type { OvenResults } from '#app/oven/oven-results.ts';
+import { resultsRead } from '#app/oven/use-oven-results.ts';
 import { buildState, ovenState } from '#app/state/journals.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
@@ -12,13 +13,14 @@ export const loadIds = ({ ovenLoads }: BuildState): string[] => [
   ...new Set(ovenLoads.map((f) => f.entry.ovenLoad)),
 ];
 
-/** The firings that this tube was in, as far as they are on this phone. */
-export function loadsOf(build: BuildState): LoadOnPaper[] {
-  return loadIds(build).flatMap((id) => {
-    const state = ovenState(id);
-    if (!state) return [];
-    const inside = state.builds.flatMap((b) => buildState(b.build)?.header.resin ?? []);
-    const resins = inside.length > 0 ? inside : [build.header.resin];
-    return [{ state, results: ovenResults(state, resins) }];
-  });
+/** The firings that this tube was in, as far as they are on this phone, with what loggers read. */
+export function loadsOf(build: BuildState): Promise<LoadOnPaper[]> {
+  const states = loadIds(build).flatMap((id) => ovenState(id) ?? []);
+  return Promise.all(
+    states.map(async (state) => {
+      const inside = state.builds.flatMap((b) => buildState(b.build)?.header.resin ?? []);
+      const resins = inside.length > 0 ? inside : [build.header.resin];
+      return { state, results: await resultsRead(state, resins) };
+    }),
+  );
 }

@@ -15,7 +15,7 @@ import { Laminate } from '#app/weigh/laminate.tsx';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { CurePart } from './cure-part.tsx';
 import { paperTime } from './day.ts';
-import { loadIds, loadsOf } from './loads.ts';
+import { type LoadOnPaper, loadIds, loadsOf } from './loads.ts';
 import { lineTable, recordJson } from './paper-files.ts';
 import { AllLines, Cups, Outcome, Pieces, Planned, Steps } from './paper-parts.tsx';
 import { paperLines } from './time-line-rows.ts';
@@ -37,11 +37,10 @@ function Head({ state, at }: { state: BuildState; at: number }) {
   );
 }
 
-function Paper({ state }: { state: BuildState }) {
+function Paper({ state, loads }: { state: BuildState; loads: readonly LoadOnPaper[] }) {
   const [as, setAs] = useState<As>('paper');
   const at = now.peek();
   const { header } = state;
-  const loads = loadsOf(state);
   const name = `${header.name} no. ${header.number}`;
   return (
     <Screen
@@ -104,7 +103,7 @@ function Paper({ state }: { state: BuildState }) {
 /** Can a stranger follow from one document how this tube was made? */
 export function PaperScreen({ params }: { params: Params }) {
   const state = useBuild(params.id);
-  const [read, setRead] = useState(false);
+  const [loads, setLoads] = useState<LoadOnPaper[] | undefined>(undefined);
   const ids = typeof state === 'object' ? loadIds(state).join(' ') : '';
   useEffect(() => {
     if (typeof state !== 'object') return;
@@ -112,8 +111,9 @@ export function PaperScreen({ params }: { params: Params }) {
       .then(() =>
         loadJournals(loadIds(state).flatMap((id) => ovenState(id)?.builds.map((b) => b.build) ?? [])),
       )
-      .finally(() => setRead(true));
+      .then(() => loadsOf(state))
+      .then(setLoads);
   }, [typeof state, ids]);
   if (state === 'absent') return <Absent what="tube" />;
-  return state && read ? <Paper state={state} /> : null;
+  return state && loads ? <Paper state={state} loads={loads} /> : null;
 }
