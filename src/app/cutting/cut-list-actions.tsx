@@ -43,6 +43,8 @@ function Nearby({ state, lines }: { state: BuildState; lines: readonly CutLine[]
   const { id } = state.header;
   const cut = lines.filter((l) => l.step.done);
   const weigh = cut.find((l) => l.weighed === undefined) ?? lines.find((l) => l.weighed === undefined);
+  // Once all is cut the main action weighs it all.
+  const all = cut.length < lines.length || state.weights.has('cutCloth') || sumOfPieces(lines) !== undefined;
   return (
     <Beside>
       {weigh && (
@@ -50,7 +52,7 @@ function Nearby({ state, lines }: { state: BuildState; lines: readonly CutLine[]
           Weigh {weigh.piece.name}
         </Secondary>
       )}
-      <Secondary onPress={() => go(`/cut/${id}/weigh/all`)}>Weigh all</Secondary>
+      {all && <Secondary onPress={() => go(`/cut/${id}/weigh/all`)}>Weigh all</Secondary>}
     </Beside>
   );
 }

@@ -57,7 +57,7 @@ function WallBody({ draft }: { draft: WallDraft }) {
       <Pieces draft={draft} />
       <Cautions cautions={wallCautions(drawn.plan, drawn.roll)} />
       <h2>What it weighs</h2>
-      <WeightTable {...drawn} />
+      <WeightTable doc={draft.doc} drawn={drawn} />
       <WallPictures draft={draft} drawn={drawn} />
       <Caution>
         The wall is your choice: this app does not check strength here. What carries people needs tests, local

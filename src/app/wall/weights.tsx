@@ -5,6 +5,7 @@ import { show } from '#app/state/show.ts';
 import type { Roll, TubeMass } from '#calc';
 import { inPlies } from './pictures/layers.ts';
 import { clothPlies } from './plan-with-wall.ts';
+import { structuresWith } from './share-of-structures.ts';
 import { sayPlies } from './station-words.ts';
 import type { Drawn } from './wall-draft.ts';
 import { wallRecipe } from './wall-mix.ts';
@@ -42,7 +43,7 @@ function perMeterWords({ perMeter }: TubeMass): string {
 }
 
 /** Everything the tube weighs, and what that is worth over several tubes. */
-export function WeightTable({ plan, roll }: Drawn) {
+export function WeightTable({ doc, drawn: { plan, roll } }: { doc: string; drawn: Drawn }) {
   const tubes = useSignal(1);
   const mass = masses(plan, roll);
   if (!mass) return null;
@@ -63,6 +64,10 @@ export function WeightTable({ plan, roll }: Drawn) {
             tubes.value === 1 ? 'This wall saves' : `${tubes.value} such tubes save`,
             `${show(saves, 'mass', 0)}, ${show(mass.savedShare, 'fraction', 0)}`,
           ],
+          ...structuresWith(doc).map((s) => [
+            `Of ${s.name}, ${show(s.weighs, 'mass', 0)}, with ${s.tubes} of it`,
+            show((mass.saved * s.tubes) / s.weighs, 'fraction', 1),
+          ]),
         ]}
       />
       <StepField
