@@ -57,6 +57,18 @@ await draw('oven');
 await open('/plans');
 await open(await linkOf('Lower mast'));
 await draw('plan');
+const wall = 'demo-plan-lower-mast/wall/demo-lower-skin';
+await open(`/plan/${wall}`);
+await page.locator('.station-handle').nth(1).tap({ force: true });
+await page.evaluate(() => scrollTo(0, 0));
+await draw('wall');
+await open('/plan/demo-plan-lower-mast/cutting');
+await page.locator('svg.nest').first().waitFor();
+await page
+  .locator('svg.nest')
+  .first()
+  .evaluate((nest) => nest.scrollIntoView({ block: 'center' }));
+await draw('nest');
 await open('/record');
 await draw('record');
 await open(await linkOf('Sprit no. 1'));

@@ -71,42 +71,49 @@ async function spent() {
 /** @param {'touchStart' | 'touchMove' | 'touchEnd'} type @param {{x: number, y: number}} [at] */
 const touch = (type, at) => cdp.send('Input.dispatchTouchEvent', { type, touchPoints: at ? [at] : [] });
 
+/** Counts frames, and those in which the picture changed, until it is told to stop. */
+const watch = () => {
+  const seen = { frames: /** @type {number[]} */ ([]), redraws: 0, stop: false };
+  Object.assign(window, { seen });
+  const plot = document.querySelector('.station-plot');
+  if (!plot) throw new Error('no picture to drag in');
+  const all = { subtree: true, childList: true, attributes: true, characterData: true };
+  const observer = new MutationObserver(() => {
+    seen.redraws += 1;
+  });
+  observer.observe(plot, all);
+  let last = performance.now();
+  const next = () => {
+    const now = performance.now();
+    seen.frames.push(now - last);
+    last = now;
+    if (seen.stop) observer.disconnect();
+    else requestAnimationFrame(next);
+  };
+  requestAnimationFrame(next);
+};
+
 async function drag() {
   await touch('touchStart', from);
-  await page.evaluate(() => {
-    /** @type {number[]} */
-    const frames = [];
-    Object.assign(window, { frames });
-    let last = performance.now();
-    const next = () => {
-      const now = performance.now();
-      frames.push(now - last);
-      last = now;
-      if (frames.length < 5000) requestAnimationFrame(next);
-    };
-    requestAnimationFrame(next);
-  });
+  await page.evaluate(watch);
   const before = await spent();
-  const changes = await page.evaluate(() => {
-    const bubble = document.querySelector('.station-plot');
-    const seen = { redraws: 0 };
-    Object.assign(window, { seen });
-    if (bubble)
-      new MutationObserver(() => {
-        seen.redraws += 1;
-      }).observe(bubble, { subtree: true, childList: true, attributes: true, characterData: true });
-    return bubble !== null;
-  });
-  if (!changes) throw new Error('no picture to drag in');
+  const began = performance.now();
   for (let k = 1; k <= MOVES; k += 1) {
+    // As a screen reports a thumb: once a frame.
+    const early = began + k * FRAME - performance.now();
+    if (early > 0) await new Promise((on) => setTimeout(on, early));
     await touch('touchMove', { x: from.x + 14 * Math.sin(k / 9), y: from.y - 40 * Math.sin(k / 14) });
   }
   const after = await spent();
   const { frames, redraws } = await page.evaluate(() => {
-    const told = /** @type {{frames: number[], seen: {redraws: number}}} */ (/** @type {unknown} */ (window));
-    return { frames: told.frames, redraws: told.seen.redraws };
+    const { seen } = /** @type {{seen: {frames: number[], redraws: number, stop: boolean}}} */ (
+      /** @type {unknown} */ (window)
+    );
+    seen.stop = true;
+    return seen;
   });
   await touch('touchEnd');
+  await page.waitForTimeout(1500);
   return {
     frames,
     redraws,

@@ -102,14 +102,12 @@ export function StationPlot({ roll, index, held, piece, length, chosen, onChoose
     const step = upStep(by, settings.value.units);
     const along = alongStep(perPx, settings.value.units);
     const up = (px: number) => ((foot - px) / (foot - pad.top)) * frozen.current;
-    onMove(
-      station,
-      {
-        ...(to.x !== undefined && { at: snap((to.x - pad.left) * perPx, along, room.min, room.max) }),
-        ...(to.y !== undefined && { value: snap(up(to.y), step, step, frozen.current) }),
-      },
-      gesture,
-    );
+    const now = stations[station];
+    const at = to.x === undefined ? now?.at : snap((to.x - pad.left) * perPx, along, room.min, room.max);
+    const value = to.y === undefined ? now?.value : snap(up(to.y), step, step, frozen.current);
+    // Between two notches nothing changes, and nothing is drawn.
+    if (at === undefined || value === undefined || (at === now?.at && value === now.value)) return;
+    onMove(station, { at, value }, gesture);
   };
   const events = useStationDrag({ held, handles, chosen, onChoose, onMove: move });
   const under = held.value === undefined ? undefined : stations[held.value];

@@ -35,8 +35,8 @@ export interface WallDraft {
 }
 
 const drafts = new Map<string, WallDraft>();
-/** Samples of a tube while a thumb drags: twice as many as a phone has points across. */
-const underThumb = 700;
+/** Samples of a tube while a thumb drags, besides its stations: as many as a phone has points across. */
+const underThumb = 360;
 /** More steps back than anybody takes. */
 const mostUndo = 100;
 
