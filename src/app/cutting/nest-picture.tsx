@@ -51,16 +51,20 @@ function labelsFor({ placed }: Props, px: (along: number) => number, py: (across
       places: [{ x: pad.left - 28, y: px(m.along) }],
     }),
   );
-  const across = marks.map((m): Wanted => {
-    const text = bareDimension(m.across);
-    const aside = 6 + 4 * text.length;
-    const [x, y] = [py(m.across), px(m.along)];
-    return {
-      text,
-      size: 12,
-      places: [-10, 10].flatMap((dy) => [aside, -aside].map((dx) => ({ x: x + dx, y: y + dy }))),
-    };
-  });
+  const spots = marks.map((m) => ({ text: bareDimension(m.across), x: py(m.across), y: px(m.along) }));
+  const across = [...spots]
+    .sort((a, b) => a.x - b.x)
+    .map(({ text, x, y }): Wanted => {
+      const aside = 6 + 4 * text.length;
+      // What has a neighbor on its right stands on its left, or each would be read as the other's.
+      const crowded = spots.some((o) => o.x > x + 1 && o.x - x < 2 * aside && Math.abs(o.y - y) < 20);
+      const sides = crowded ? [-aside, aside] : [aside, -aside];
+      return {
+        text,
+        size: 12,
+        places: [-10, 10].flatMap((dy) => sides.map((dx) => ({ x: x + dx, y: y + dy }))),
+      };
+    });
   return { names, along, across };
 }
 

@@ -56,7 +56,7 @@ function Grid({ by, top, y, right }: { by: GivenBy; top: number; y: Scale; right
         d={ticks.map((t) => `M${pad.left} ${y(t.si).toFixed(1)}H${right}`).join('')}
       />
       {ticks.map((t) => (
-        <text key={t.label} x={pad.left - 8} y={y(t.si) + 4} text-anchor="end">
+        <text key={t.label} x={pad.left - 12} y={y(t.si) + 4} text-anchor="end">
           {t.label}
         </text>
       ))}
