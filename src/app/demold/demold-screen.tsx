@@ -1,7 +1,7 @@
 import { type Signal, signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { buildName } from '#app/clocks/clock-list.ts';
-import { ovenSeries } from '#app/oven/oven-series.ts';
+import { useOvenResults } from '#app/oven/use-oven-results.ts';
 import { Absent } from '#app/parts/absent.tsx';
 import { Action, Secondary } from '#app/parts/action.tsx';
 import { SelectField } from '#app/parts/field.tsx';
@@ -130,8 +130,24 @@ function Demold({ state, first, last }: Props) {
   );
 }
 
-const logOf = (load: OvenState | undefined): OvenLog | undefined =>
-  load && { load, series: ovenSeries(load) };
+interface Loads {
+  state: BuildState;
+  first: OvenState;
+  last: OvenState;
+}
+
+/** With what loggers wrote too: where a file is large it comes a moment later. */
+function FromOven({ state, first, last }: Loads) {
+  const resins = [state.header.resin];
+  const [inFirst, inLast] = [useOvenResults(first, resins), useOvenResults(last, resins)];
+  return (
+    <Demold
+      state={state}
+      first={{ load: first, series: inFirst.results.series }}
+      last={{ load: last, series: inLast.results.series }}
+    />
+  );
+}
 
 function WithLoads({ state }: { state: BuildState }) {
   const ids = state.ovenLoads.map((f) => f.entry.ovenLoad);
@@ -143,7 +159,9 @@ function WithLoads({ state }: { state: BuildState }) {
   }, [ids.join()]);
   const loads = ids.map(ovenState).filter((l) => l !== undefined);
   if (!looked.value && loads.length < ids.length) return <div class="screen" />;
-  return <Demold state={state} first={logOf(loads[0])} last={logOf(loads.at(-1))} />;
+  const [first, last] = [loads[0], loads.at(-1)];
+  if (!first || !last) return <Demold state={state} first={undefined} last={undefined} />;
+  return <FromOven state={state} first={first} last={last} />;
 }
 
 /** Is the tube loose on its mandrel, or when will it be? */
