@@ -67,6 +67,9 @@ function byName<T extends DocType>(type: T, retired: boolean): Doc<T>[] {
     .sort((a, b) => a.body.name.localeCompare(b.body.name, undefined, { numeric: true }));
 }
 
+/** Everything that is on the shelf or planned, by name, whatever it is. */
+export const anyDocs = (): Doc<DocType>[] => docTypes.flatMap((type) => byName<DocType>(type, false));
+
 /** What is on the shelf of a kind, by name, without what was taken off it. */
 export const docsOf = <T extends DocType>(type: T): Doc<T>[] => byName(type, false);
 
