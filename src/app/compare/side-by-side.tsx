@@ -1,31 +1,26 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { Made } from '#app/learned/made-facts.ts';
 import { now, zoneAt } from '#app/state/now.ts';
 import type { BuildSummary } from '#shared/record/summary.ts';
 import { formatDay } from '#shared/units/time.ts';
 import type { Cell, FactRow, Sameness } from './rows.ts';
 
-const signs = {
-  most: { path: 'M6 1 11.5 11H0.5Z', word: 'highest' },
-  least: { path: 'M6 11 11.5 1H0.5Z', word: 'lowest' },
-  other: { path: 'M6 0 12 6 6 12 0 6Z', word: 'other than most' },
-} as const;
+/** As many columns as a wide screen shows at once come first, the others while it is looked at. */
+const firstColumns = 8;
+const columnsAtATime = 8;
 
-function Sign({ mark }: { mark: NonNullable<Cell['mark']> }) {
-  const { path, word } = signs[mark];
-  return (
-    <>
-      <svg
-        class={`compare-sign compare-sign-${mark}`}
-        width="12"
-        height="12"
-        viewBox="0 0 12 12"
-        aria-hidden="true"
-      >
-        <path d={path} />
-      </svg>
-      <span class="visually-hidden">{word}</span>
-    </>
-  );
+function useColumns(count: number): number {
+  const drawn = useSignal(firstColumns);
+  const going = drawn.value < count;
+  useEffect(() => {
+    if (!going) return;
+    const next = setTimeout(() => {
+      drawn.value += columnsAtATime;
+    });
+    return () => clearTimeout(next);
+  }, [drawn.value, going]);
+  return Math.min(drawn.value, count);
 }
 
 function Head({ build }: { build: BuildSummary }) {
@@ -34,7 +29,7 @@ function Head({ build }: { build: BuildSummary }) {
       <a href={`#/record/build/${build.subject}`}>
         {build.name} no. {build.number}
       </a>
-      <span class="compare-day">{formatDay(build.startedAt, zoneAt(build.startedAt), now.value)}</span>
+      <span class="compare-day">{formatDay(build.startedAt, zoneAt(build.startedAt), now.peek())}</span>
     </th>
   );
 }
@@ -43,17 +38,18 @@ function Head({ build }: { build: BuildSummary }) {
 const short = 12;
 
 const cellClass = ({ mark, text }: Cell) =>
-  `${mark ? 'compare-marked' : ''} ${text.length <= short ? 'compare-short' : ''}`.trim();
+  `${mark ? `compare-marked compare-${mark}` : ''} ${text.length <= short ? 'compare-short' : ''}`.trim();
 
 /** Facts down the side, builds across: the names of the facts stay while the builds slide by under the thumb. */
 export function DifferTable({ made, rows }: { made: readonly Made[]; rows: readonly FactRow[] }) {
+  const columns = useColumns(made.length);
   return (
     <section class="compare-slide" aria-label="What differs">
-      <table class="compare">
+      <table class="compare" style={{ '--builds': made.length }}>
         <thead>
           <tr>
             <th scope="col">Differs</th>
-            {made.map(({ build }) => (
+            {made.slice(0, columns).map(({ build }) => (
               <Head key={build.subject} build={build} />
             ))}
           </tr>
@@ -62,10 +58,8 @@ export function DifferTable({ made, rows }: { made: readonly Made[]; rows: reado
           {rows.map(({ fact, cells }) => (
             <tr key={fact.key}>
               <th scope="row">{fact.label}</th>
-              {cells.map((cell, i) => (
+              {cells.slice(0, columns).map((cell, i) => (
                 <td key={i} class={cellClass(cell)}>
-                  {cell.mark && <Sign mark={cell.mark} />}
-                  {cell.mark && '\u00a0'}
                   {cell.text}
                 </td>
               ))}

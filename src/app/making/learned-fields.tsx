@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { countWords, shownAs } from '#app/factors/factor-words.ts';
@@ -120,8 +121,8 @@ interface Props {
   ply?: boolean;
 }
 
-/** Whose figures are to be counted with: those of this shop's own builds, or common ones. */
-export function LearnedFields({ draft, ply }: Props) {
+/** Read when it is opened: thousands of builds take a moment. */
+function Learned({ draft, ply }: Props) {
   const all = useAllSummaries();
   const cloth = findDoc('cloth', draft.cloth.value)?.body.name;
   const release = findDoc('release', draft.release.value)?.body.name;
@@ -130,37 +131,44 @@ export function LearnedFields({ draft, ply }: Props) {
     () => (all && cloth ? shopValues(madeOfAll(all), { cloth, release, tape }) : {}),
     [all, cloth, release, tape],
   );
-  const shops = Object.values(standing(draft.from.value, learnedInputs(draft))).filter(
-    (t) => t.of === 'shop',
-  );
   return (
-    <details class="more">
-      <summary>{summaryWords(shops.length)}</summary>
-      <div class="learned">
-        {Object.keys(values).length === 0 && (
-          <p class="quiet">
-            No builds of your own say anything yet: weigh what stays in the cups and weigh the tube.
-          </p>
-        )}
-        {learnable.map((key) => {
-          const shop = values[key];
-          return shop && (ply || key !== 'plyThickness') ? (
-            <ShopOrBook key={key} draft={draft} of={key} shop={shop} />
-          ) : null;
-        })}
+    <div class="learned">
+      {all && Object.keys(values).length === 0 && (
+        <p class="quiet">
+          No builds of your own say anything yet: weigh what stays in the cups and weigh the tube.
+        </p>
+      )}
+      {learnable.map((key) => {
+        const shop = values[key];
+        return shop && (ply || key !== 'plyThickness') ? (
+          <ShopOrBook key={key} draft={draft} of={key} shop={shop} />
+        ) : null;
+      })}
+      <QuantityField
+        label="Working rate"
+        input={draft.workingRate}
+        hint="mixed resin laid down; a cup is no bigger than it can be used up"
+      />
+      {ply && (
         <QuantityField
-          label="Working rate"
-          input={draft.workingRate}
-          hint="mixed resin laid down; a cup is no bigger than it can be used up"
+          label="A cured ply"
+          input={draft.plyThickness}
+          hint="empty: as it follows from cloth and fiber volume"
         />
-        {ply && (
-          <QuantityField
-            label="A cured ply"
-            input={draft.plyThickness}
-            hint="empty: as it follows from cloth and fiber volume"
-          />
-        )}
-      </div>
+      )}
+    </div>
+  );
+}
+
+/** Whose figures are to be counted with: those of this shop's own builds, or common ones. */
+export function LearnedFields({ draft, ply }: Props) {
+  const open = useSignal(false);
+  const taken = Object.values(standing(draft.from.value, learnedInputs(draft)));
+  const shops = taken.filter((t) => t.of === 'shop').length;
+  return (
+    <details class="more" onToggle={(event) => (open.value = event.currentTarget.open)}>
+      <summary>{summaryWords(shops)}</summary>
+      {open.value && <Learned draft={draft} {...(ply && { ply })} />}
     </details>
   );
 }
