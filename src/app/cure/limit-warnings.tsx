@@ -52,7 +52,7 @@ export function LimitWarnings({ schedule, limits, margins, resins, onTake }: Pro
   if (broken.length === 0) return null;
   const fit = whatFits(schedule, broken, resins);
   return (
-    <section aria-label="Limits gone over">
+    <section class="limits-over" aria-label="Limits gone over">
       {broken.map((b) => (
         <Warning key={b.limit.name} kind="amber" title={brokenTitle(b)}>
           {brokenSays(b)}

@@ -2,6 +2,7 @@ import { Lines } from '#app/parts/figure.tsx';
 import { Rule } from '#app/parts/rule.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
 import { show } from '#app/state/show.ts';
+import type { OvenLimit } from '#shared/record/oven-load.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import type { OvenNow } from './oven-now.ts';
@@ -73,6 +74,10 @@ export function Unread({ results, at }: { results: OvenResults; at: OvenNow }) {
   );
 }
 
+/** Heat makes film brittle by the minute, so that none is worth a line too. */
+const overFor = ({ over }: OvenResults, limit: OvenLimit): string =>
+  formatDuration(over.find((o) => o.limit.name === limit.name)?.lasts ?? 0);
+
 export function Details({ state, results, at }: { state: OvenState; results: OvenResults; at: OvenNow }) {
   const { holdLow, holdHigh } = state.header.schedule;
   const { series, highestPart, highestAir, aboveHead } = results;
@@ -89,10 +94,9 @@ export function Details({ state, results, at }: { state: OvenState; results: Ove
           ...(holdHigh === undefined
             ? []
             : [[`Over ${show(holdHigh, 'temperature')}, hottest`, formatDuration(aboveHead)]]),
-          ...state.header.limits.map((l) => [
-            `Limit of the ${l.name}`,
-            show(l.highest, 'temperature'),
-            l.sees,
+          ...state.header.limits.flatMap((l) => [
+            [`Limit of the ${l.name}, felt by the ${l.sees}`, show(l.highest, 'temperature')],
+            ...(l.name === 'release film' ? [['Time over that of the film', overFor(results, l)]] : []),
           ]),
         ]}
       />
