@@ -101,6 +101,18 @@ const quantities = {
     shown('g/m', 1, '120 g/m'),
     shown('oz/ft', 2, '1.3 oz/ft'),
   ),
+  reactionHeat: define(
+    'a heat of reaction',
+    'specificEnergy',
+    shown('J/g', 0, '400 J/g'),
+    shown('Btu/lb', 0, '172 Btu/lb'),
+  ),
+  specificHeat: define(
+    'a specific heat',
+    'specificHeat',
+    shown('J/(g·K)', 2, '2 J/(g·K)'),
+    shown('Btu/(lb·°F)', 2, '0.48 Btu/(lb·°F)'),
+  ),
   equivalentWeight: define('an equivalent weight', 'equivalentWeight', shown('g/eq', 1, '189 g/eq')),
   activationEnergy: define('an activation energy', 'activationEnergy', shown('kJ/mol', 1, '55 kJ/mol')),
   force: define('a force', 'force', shown('N', 1, '40 N'), shown('lbf', 2, '9 lbf')),

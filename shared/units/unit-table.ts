@@ -104,6 +104,14 @@ const rows = {
     ['oz/ft', ounce / foot],
     ['lb/ft', pound / foot],
   ],
+  specificEnergy: [
+    ['J/g', 1e3, 'kj/kg'],
+    ['Btu/lb', 2326],
+  ],
+  specificHeat: [
+    ['J/(g·K)', 1e3, 'j/gk j/g/k j/(gk) kj/kgk'],
+    ['Btu/(lb·°F)', 4186.8, 'btu/lbf'],
+  ],
   equivalentWeight: [['g/eq', 1e-3, 'g/mol']],
   activationEnergy: [
     ['kJ/mol', 1e3],

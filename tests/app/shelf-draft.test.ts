@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { hardenerPerResin } from '#app/mix/recipe.ts';
+import { energyOf, lifeEnergy } from '#app/mix/resin-energy.ts';
 import { moved } from '#app/shelf/checklist-draft.ts';
 import { askedFields, bodyOf, chooseWord, isGood, itemDraft, pairProblem } from '#app/shelf/item-draft.ts';
 import { type ItemType, isItemType } from '#app/shelf/kinds.ts';
 import { ownNote } from '#app/shelf/own-note.ts';
 import { gramsWords } from '#app/shelf/ratio-line.tsx';
+import { resinDoubts } from '#app/shelf/resin-doubts.ts';
+import { fitWords, massCheck } from '#app/shelf/resin-fit.tsx';
+import { settings } from '#app/state/settings.ts';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
 import type { Body } from '#shared/record/revision.ts';
 import { starterResins } from '#shared/reference/starter-resins.ts';
@@ -157,5 +161,105 @@ describe('a step that is moved', () => {
     expect(moved(['a', 'b'], 0, -1)).toEqual(['a', 'b']);
     expect(moved(['a', 'b'], 1, 1)).toEqual(['a', 'b']);
     expect(moved([], 0, 1)).toEqual([]);
+  });
+});
+
+describe('more from the data sheet of a resin', () => {
+  const rich: ResinSystem = {
+    ...slow,
+    morePotLives: [{ time: 2400, mass: 0.15, temperature: 308.15, ends: 'gel' }],
+    thinFilm: { time: 7200, temperature: 298.15 },
+    gelTimes: [{ time: 9000, temperature: 298.15 }],
+    glassAfter: [{ time: 10_800, temperature: 339.15, glassTransition: 350.15 }],
+    epoxideEquivalent: 0.19,
+    amineEquivalent: 0.057,
+    reactionHeat: 420_000,
+    specificHeat: 1900,
+  };
+
+  it('is kept to the last digit when it is opened and saved', () => {
+    const draft = itemDraft('resin', rich);
+    expect(isGood(draft)).toBe(true);
+    const { typical: _, note: __, ...rest } = rich;
+    expect(bodyOf(draft, rich)).toMatchObject(rest);
+  });
+
+  it('leaves nothing behind when it is emptied', () => {
+    const draft = itemDraft('resin', rich);
+    for (const path of ['thinFilm.time', 'thinFilm.temperature']) draft.numbers.get(path)?.set(undefined);
+    const list = draft.lists.get('gelTimes');
+    if (list) list.value = [];
+    const saved = bodyOf(draft, rich) as ResinSystem;
+    expect(saved).not.toHaveProperty('thinFilm');
+    expect(saved).not.toHaveProperty('gelTimes');
+  });
+
+  it('opens when something in it is wrong, and asks for both halves of a thin film', () => {
+    const draft = itemDraft('resin', slow);
+    draft.numbers.get('thinFilm.time')?.set(7200);
+    expect(isGood(draft)).toBe(false);
+    expect(pairProblem(draft, 'thinFilm.temperature')).toContain('both');
+    expect(draft.moreOpen.value).toBe(true);
+  });
+});
+
+describe('what reads like a slip in a data sheet', () => {
+  const at = (celsius: number, time: number) => ({ temperature: celsius + 273.15, time });
+
+  it('is nothing on the starter shelf', () => {
+    for (const resin of Object.values(starterResins)) expect(resinDoubts(resin)).toEqual([]);
+  });
+
+  it('is a cure that takes longer when it is hotter', () => {
+    const doubts = resinDoubts({ ...slow, curePoints: [at(25, 10_800), at(66, 172_800)] });
+    expect(doubts.join()).toContain('Hotter should be quicker');
+  });
+
+  it('is one point twice', () => {
+    const doubts = resinDoubts({ ...slow, curePoints: [at(25, 172_800), at(25, 172_800)] });
+    expect(doubts.join()).toContain('one point twice');
+    const lives = resinDoubts({ ...slow, morePotLives: [{ ...slow.potLife }] });
+    expect(lives.join()).toContain('one point twice');
+  });
+
+  it('is Fahrenheit typed for Celsius, and the reverse', () => {
+    expect(resinDoubts({ ...slow, highestTemperature: 212 + 273.15 }).join()).toContain('212 °F');
+    expect(resinDoubts({ ...slow, curePoints: [at(150, 10_800)] }).join()).toContain('150 °F');
+    const before = settings.value;
+    settings.value = { ...before, units: 'inchPound' };
+    const cool = { ...slow, curePoints: [{ temperature: (66 + 459.67) / 1.8, time: 10_800 }] };
+    expect(resinDoubts(cool).join()).toContain('66 °C');
+    expect(resinDoubts({ ...slow, highestTemperature: (100 + 459.67) / 1.8 }).join()).toContain('100 °C');
+    settings.value = before;
+  });
+});
+
+describe('the activation energy of a resin', () => {
+  const life = (celsius: number, minutes: number, mass = 0.15) =>
+    ({ time: minutes * 60, mass, temperature: celsius + 273.15, ends: 'gel' }) as const;
+
+  it('is assumed from one pot life, and fitted from two of the same mass', () => {
+    expect(lifeEnergy(slow)).toEqual({ energy: 55_000, residual: 0, points: 1 });
+    const two = { ...slow, morePotLives: [life(35, 35), life(25, 40, 0.5)] };
+    expect(lifeEnergy(two)).toMatchObject({ points: 2, residual: 0 });
+    expect(lifeEnergy(two).energy / 1000).toBeCloseTo(58.2, 1);
+    expect(fitWords(lifeEnergy(two))).toBe('two points, no check');
+  });
+
+  it('is called strange outside of 40 to 90 kJ/mol', () => {
+    const steep = energyOf([life(25, 75), life(35, 20)]);
+    expect(steep && fitWords(steep)).toContain('outside 40\u00a0kJ/mol to 90\u00a0kJ/mol');
+  });
+
+  it('says how far three points are off the line', () => {
+    const three = energyOf([life(20, 110), life(25, 75), life(35, 40)]);
+    expect(three && fitWords(three)).toMatch(/^3 points, .* off the line$/);
+  });
+
+  it('is checked by a second mass, which is not fitted', () => {
+    const sheet = life(25, 12, 0.5);
+    const check = massCheck({ ...slow, potLife: life(25, 20, 0.1), morePotLives: [sheet] });
+    expect(check?.sheet).toBe(sheet);
+    expect(Math.abs((check?.reckoned ?? 0) / 720 - 1)).toBeLessThan(0.25);
   });
 });

@@ -3,6 +3,7 @@ import { Choice, QuantityField, SelectField, TextField } from '#app/parts/field.
 import { CurePoints } from './cure-points.tsx';
 import type { Field, WordField } from './fields.ts';
 import { chooseWord, type ItemDraft, pairProblem, textProblem } from './item-draft.ts';
+import { PointList } from './point-list.tsx';
 import { PullPoints } from './pull-points.tsx';
 
 /** More words than fit side by side on a phone are a list. */
@@ -28,6 +29,7 @@ function WordRow({ draft, field, word }: WordProps) {
 export function FieldRow({ draft, field }: { draft: ItemDraft; field: Field }) {
   const hint = field.hint?.();
   if (field.as === 'curePoints') return <CurePoints draft={draft} />;
+  if (field.as === 'points') return <PointList draft={draft} field={field} />;
   if (field.as === 'pullPoints') return <PullPoints draft={draft} />;
   if (field.as === 'number') {
     const input = draft.numbers.get(field.path);

@@ -7,6 +7,7 @@ import { fiberDensities } from '#shared/reference/fiber-densities.ts';
 import { celsius } from '#shared/reference/quantities.ts';
 import type { ItemType } from './kinds.ts';
 import { resinFields } from './resin-fields.ts';
+import { moreOfResin } from './resin-more.ts';
 
 interface Base {
   /** Where it stands in the body: 'arealWeight', 'potLife.time'. */
@@ -16,6 +17,8 @@ interface Base {
   hint?: () => string;
   /** Asked only while another field says this: ['ratio.by', 'weight']. */
   only?: readonly [path: string, value: string];
+  /** Stands in the part that is opened for it. */
+  more?: boolean;
 }
 export interface NumberField extends Base {
   as: 'number';
@@ -40,7 +43,15 @@ export interface CurePointsField extends Base {
 export interface PullPointsField extends Base {
   as: 'pullPoints';
 }
-export type Field = NumberField | WordField | TextLine | CurePointsField | PullPointsField;
+/** Points of a data sheet, as many as it gives. */
+export interface PointsField extends Base {
+  as: 'points';
+  add: string;
+  of: readonly { key: string; label: string; options: QuantityOptions }[];
+  /** What each is measured to. */
+  ends?: readonly { value: string; label: string }[];
+}
+export type Field = PointsField | NumberField | WordField | TextLine | CurePointsField | PullPointsField;
 
 const capital = (word: string) => word.charAt(0).toUpperCase() + word.slice(1);
 export const wordsOf = (values: readonly string[], labels: Record<string, string> = {}) =>
@@ -94,7 +105,7 @@ export const itemFields: Record<ItemType, readonly Field[]> = {
     },
     note,
   ],
-  resin: [name('Laminating epoxy with SLOW'), ...resinFields, note],
+  resin: [name('Laminating epoxy with SLOW'), ...resinFields, ...moreOfResin, note],
   release: [
     name('Film sleeve and spray'),
     {

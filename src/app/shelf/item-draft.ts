@@ -12,6 +12,7 @@ import { fiberDensities } from '#shared/reference/fiber-densities.ts';
 import { type Field, itemFields } from './fields.ts';
 import type { ItemType } from './kinds.ts';
 import { ownNote } from './own-note.ts';
+import { type PointRow, pointRow, writtenRow } from './point-rows.ts';
 
 export interface CurePointInput {
   temperature: QuantityInput;
@@ -30,6 +31,10 @@ export interface ItemDraft {
   texts: Map<string, Signal<string>>;
   curePoints: Signal<readonly CurePointInput[]>;
   pullPoints: Signal<readonly PullPointInput[]>;
+  /** Other points of a data sheet, by where they stand. */
+  lists: Map<string, Signal<readonly PointRow[]>>;
+  /** Whether the part with more of the data sheet stands open. */
+  moreOpen: Signal<boolean>;
   /** Problems are shown from the first press on. */
   pressed: Signal<boolean>;
 }
@@ -45,7 +50,9 @@ function valueAt(body: unknown, path: string): unknown {
 function withValue(body: Loose, [key = '', ...rest]: string[], value: unknown): Loose {
   const { [key]: old, ...others } = body;
   const next = rest.length === 0 ? value : withValue(isLoose(old) ? old : {}, rest, value);
-  return next === undefined ? others : { ...others, [key]: next };
+  // Without this a pair that stays empty would be left as an object with nothing in it.
+  const nothing = value === undefined && isLoose(next) && Object.keys(next).length === 0;
+  return next === undefined || nothing ? others : { ...others, [key]: next };
 }
 
 interface CurePoint {
@@ -67,7 +74,7 @@ export function pullPointInput(point?: PullPoint): PullPointInput {
   };
 }
 
-function pointsAt<T>(body: unknown, path: 'curePoints' | 'shrinkForce'): T[] {
+function pointsAt<T>(body: unknown, path: string): T[] {
   const points = valueAt(body, path);
   return Array.isArray(points) ? points : [];
 }
@@ -86,6 +93,8 @@ export function itemDraft(type: ItemType, body?: Body<ItemType>): ItemDraft {
     texts: new Map(),
     curePoints: signal(pointsAt<CurePoint>(body, 'curePoints').map(curePointInput)),
     pullPoints: signal(pointsAt<PullPoint>(body, 'shrinkForce').map(pullPointInput)),
+    lists: new Map(),
+    moreOpen: signal(false),
     pressed: signal(false),
   };
   for (const field of itemFields[type]) {
@@ -95,6 +104,9 @@ export function itemDraft(type: ItemType, body?: Body<ItemType>): ItemDraft {
         field.path,
         quantityInput(typeof kept === 'number' ? kept : undefined, field.options),
       );
+    } else if (field.as === 'points') {
+      const rows = pointsAt<Loose>(body, field.path).map((kept) => pointRow(field, kept));
+      draft.lists.set(field.path, signal(rows));
     } else if (field.as === 'word' || field.as === 'text')
       draft.texts.set(field.path, signal(textFor(field, body)));
   }
@@ -135,6 +147,10 @@ export function pairProblem(draft: ItemDraft, path: string): string | undefined 
       ? 'A wall is at most half the diameter: check the two, or leave it empty for a bar.'
       : undefined;
   }
+  if (path === 'thinFilm.temperature') {
+    const half = (at('thinFilm.time') === undefined) !== (at(path) === undefined);
+    return half ? 'A thin film needs both, its time and its temperature, or neither.' : undefined;
+  }
   if (draft.type !== 'tape') return undefined;
   if (path === 'shrinkForce') return sameHeat(draft);
   const [shrinks, pulls, highest] = [at('shrinksFrom'), at('pullsFrom'), at('highestTemperature')];
@@ -163,7 +179,17 @@ export function isGood(draft: ItemDraft): boolean {
     ...draft.pullPoints.value.flatMap((p) => [p.temperature, p.force]),
   ];
   const numbers = asked.flatMap(({ path }) => draft.numbers.get(path) ?? []);
+  const rows = [...draft.lists.values()].flatMap((list) =>
+    list.value.flatMap((r) => [...r.numbers.values()]),
+  );
+  points.push(...rows);
   for (const input of [...numbers, ...points]) input.touched.value = true;
+  // A problem in the part that is closed could not be found.
+  const hidden = asked.flatMap((f) => (f.more ? (draft.numbers.get(f.path) ?? []) : []));
+  const half = asked.some((f) => f.more && pairProblem(draft, f.path));
+  if (half || [...hidden, ...rows].some((input) => input.problem.value !== undefined)) {
+    draft.moreOpen.value = true;
+  }
   return (
     [...numbers, ...points].every((input) => input.problem.value === undefined) &&
     asked.every((f) => textProblem(draft, f) === undefined && pairProblem(draft, f.path) === undefined)
@@ -179,6 +205,10 @@ function written(draft: ItemDraft, field: Field): unknown {
     }));
   }
   if (field.as === 'pullPoints') return writtenPulls(draft);
+  if (field.as === 'points') {
+    const rows = draft.lists.get(field.path)?.value ?? [];
+    return rows.length > 0 ? rows.map((row) => writtenRow(field, row)) : undefined;
+  }
   return draft.texts.get(field.path)?.value.trim() || undefined;
 }
 

@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import { Fragment } from 'preact';
 import { LotsOfItem } from '#app/lots/lots-of-item.tsx';
 import { Action, Secondary } from '#app/parts/action.tsx';
@@ -6,11 +7,15 @@ import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
 import { type Doc, findDoc, saveDoc } from '#app/state/documents.ts';
+import type { ResinSystem } from '#shared/record/resin-system.ts';
 import { FieldRow } from './field-row.tsx';
+import type { Field } from './fields.ts';
 import { askedFields, bodyOf, type ItemDraft, isGood, itemDraft } from './item-draft.ts';
 import { type ItemType, isItemType, kindWords } from './kinds.ts';
 import { NotOnShelf } from './not-on-shelf.tsx';
 import { RatioLine } from './ratio-line.tsx';
+import { resinDoubts } from './resin-doubts.ts';
+import { ResinFit } from './resin-fit.tsx';
 import './shelf.css';
 
 /** What is typed here stays while the builder looks something up elsewhere. */
@@ -22,14 +27,36 @@ function draftFor(key: string, make: () => ItemDraft): ItemDraft {
   return kept;
 }
 
+function More({ draft, fields }: { draft: ItemDraft; fields: readonly Field[] }) {
+  const open = draft.moreOpen;
+  if (fields.length === 0) return null;
+  return (
+    <>
+      <button
+        type="button"
+        class="more-of-sheet"
+        aria-expanded={open.value}
+        onClick={() => {
+          open.value = !open.value;
+        }}
+      >
+        More from the data sheet
+      </button>
+      {open.value && fields.map((field) => <FieldRow key={field.path} draft={draft} field={field} />)}
+    </>
+  );
+}
+
 /** The grams stand under the last of the fields that make the ratio. */
 function Fields({ draft }: { draft: ItemDraft }) {
-  const asked = askedFields(draft);
+  const all = askedFields(draft);
+  const asked = all.filter((f) => !f.more);
   const lastOfRatio = asked.filter((f) => f.path.startsWith('ratio.')).at(-1)?.path;
   return (
     <>
       {asked.map((field) => (
         <Fragment key={field.path}>
+          {field.path === 'note' && <More draft={draft} fields={all.filter((f) => f.more)} />}
           <FieldRow draft={draft} field={field} />
           {field.path === lastOfRatio && <RatioLine draft={draft} />}
         </Fragment>
@@ -61,12 +88,20 @@ function ShelfLife({ type, found }: { type: ItemType; found: Doc<ItemType> }) {
 function Item({ type, found }: { type: ItemType; found: Doc<ItemType> | undefined }) {
   const key = found?.revision.id ?? `new ${type}`;
   const draft = draftFor(key, () => itemDraft(type, found?.body));
+  const asked = useSignal('');
+  const resin = type === 'resin' ? (bodyOf(draft, found?.body) as ResinSystem | undefined) : undefined;
+  const doubts = resin ? resinDoubts(resin) : [];
+  const said = doubts.join(' ');
   const save = async () => {
     const body = isGood(draft) ? bodyOf(draft, found?.body) : undefined;
     if (!body) {
       // After the problems are drawn.
       requestAnimationFrame(() => document.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus());
       return;
+    }
+    if (said !== asked.value) {
+      asked.value = said;
+      if (said !== '') return;
     }
     if (!(await saveDoc(type, body, found ? { doc: found.doc } : {}))) return;
     drafts.delete(key);
@@ -76,12 +111,22 @@ function Item({ type, found }: { type: ItemType; found: Doc<ItemType> | undefine
     <Screen
       title={found?.body.name ?? kindWords[type].fresh}
       back={{ to: `/shelf/${type}`, label: kindWords[type].many }}
-      actions={<Action onPress={save}>{found ? 'Save as a new revision' : 'Put it on the shelf'}</Action>}
+      actions={
+        <>
+          {asked.value !== '' && asked.value === said && (
+            <Warning kind="amber" title="Is this right?" announce>
+              {said} Pressing again saves it as it is.
+            </Warning>
+          )}
+          <Action onPress={save}>{found ? 'Save as a new revision' : 'Put it on the shelf'}</Action>
+        </>
+      }
     >
       {found && <Conflict type={type} doc={found} />}
       {found && <Typical found={found} />}
       <Fields draft={draft} />
       {found && <LotsOfItem type={type} item={found.doc} />}
+      {resin && <ResinFit resin={resin} />}
       {found && <ShelfLife type={type} found={found} />}
       <p class="quiet small">
         Builds keep what they were started with. Plans take what is here when they are used.

@@ -2,6 +2,7 @@ import type { QuantityOptions } from '#app/parts/quantity-input.ts';
 import { show } from '#app/state/show.ts';
 import { celsius, hours, minutes } from '#shared/reference/quantities.ts';
 import type { Field } from './fields.ts';
+import { lifeEndWords } from './resin-more.ts';
 
 const liquid: QuantityOptions = { quantity: 'density', min: 500, max: 3000 };
 const parts: QuantityOptions = { quantity: 'number', positive: true, max: 1000 };
@@ -111,11 +112,8 @@ export const resinFields: readonly Field[] = [
     as: 'word',
     path: 'potLife.ends',
     label: 'It ends when',
-    words: [
-      { value: 'gel', label: 'It gels' },
-      { value: 'viscosityDoubled', label: 'It is twice as thick' },
-      { value: 'peakExotherm', label: 'It is hottest' },
-    ],
+    words: lifeEndWords,
+    hint: () => 'Of a time to gel or to the hottest, 0.65 can be worked',
   },
   {
     as: 'number',
