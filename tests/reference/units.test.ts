@@ -65,6 +65,8 @@ describe('the units of mathjs, a general-purpose library', () => {
     duration: 's',
     massRate: 'kg/s',
     linearDensity: 'kg/m',
+    specificEnergy: 'J/kg',
+    specificHeat: 'J/(kg K)',
     force: 'N',
     pressure: 'Pa',
     lineForce: 'N/m',
@@ -81,6 +83,9 @@ describe('the units of mathjs, a general-purpose library', () => {
     ['d', 'day'],
     ['min', 'minute'],
     ['°', 'deg'],
+    ['J/(g·K)', '1 J/(g K)'],
+    ['Btu/lb', '1 BTU/lbm'],
+    ['Btu/(lb·°F)', '1 BTU/(lbm degF)'],
     ['ksi', '1000 psi'],
     ['Msi', '1000000 psi'],
   ]);
