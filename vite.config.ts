@@ -3,7 +3,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 
 // CommonJS, so nothing says that it may be left out where nobody solves an equation: the first load and the
 // worker that nests pieces must not carry it.
-const treeshake = { moduleSideEffects: [{ test: /node_modules\/odex\//, sideEffects: false }] };
+const treeshake = { moduleSideEffects: [{ test: /node_modules\/odex\/|src\/calc\//, sideEffects: false }] };
 
 export default defineConfig({
   base: './',
