@@ -82,6 +82,12 @@ function Pace({ pace }: { pace: ReturnType<typeof usePace> }) {
   );
 }
 
+/** '11:24' big, 'PM' small beside it. */
+function clockParts(at: number): { figure: string; unit: string } {
+  const [figure = '', unit = ''] = formatClockTime(at).split(/\s/);
+  return { figure, unit };
+}
+
 function Answer({ state, plan }: { state: BuildState; plan: CupPlan }) {
   const { cups, life, rate, shown, tapeBy, trouble } = plan;
   const toCome = cups.filter((c) => c.is === 'toCome');
@@ -90,7 +96,7 @@ function Answer({ state, plan }: { state: BuildState; plan: CupPlan }) {
   return (
     <>
       {next ? (
-        <BigFigure label="Mix the next cup at" figure={formatClockTime(next.mixAt)} unit="" />
+        <BigFigure label="Mix the next cup at" {...clockParts(next.mixAt)} />
       ) : (
         <p>All of it is mixed.</p>
       )}
