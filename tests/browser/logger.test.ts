@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { buildHeader, celsius, entries, lit, loadHeader, minutes } from '../app/oven-loads.ts';
-import { button, heading, loosely, type Phone, phoneOnRealTime, press } from './support/hands.ts';
+import { button, heading, holdDown, loosely, type Phone, phoneOnRealTime, press } from './support/hands.ts';
 import { seed } from './support/seed.ts';
 
 const folder = join(import.meta.dirname, '../logger-files');
@@ -135,4 +135,69 @@ test('three files of three loggers are read, with their faults named, and stay w
   expect(kept).toHaveLength(3);
   const bytes = await readFile(join(folder, 'faults.csv'), 'base64');
   expect(kept.some((line) => JSON.parse(line).data === bytes)).toBe(true);
+});
+
+/** Thirty rows a minute apart, their dates to be made. */
+const small = (date: (minute: number) => string) => ({
+  name: 'small.csv',
+  mimeType: 'text/csv',
+  buffer: Buffer.from(
+    `Time,Air\n${Array.from({ length: 30 }, (_, i) => `${date(i)}:00,${20 + i}.5`).join('\n')}`,
+  ),
+});
+const two = (n: number) => String(n).padStart(2, '0');
+const onTheDay = (i: number) => `2026-05-16 14:${two(i)}`;
+
+test('a date that can be two days is asked about before anything is taken in', async ({ page }) => {
+  const phone = await open(page, '/oven/oven/logger');
+  await page.locator('input[type=file]').setInputFiles(small((i) => `03/04/2026 14:${two(i)}`));
+  await expect(page.getByText('03/04/2026 can be two days')).toBeVisible();
+  await expect(button(phone, 'Say first which day its dates mean')).toBeDisabled();
+  await press(phone, /^Mar 4.*month, day, year$/);
+  await expect(page.getByText('Not the day of this oven load')).toBeVisible();
+  await press(phone, loosely('It began when the oven was lit, 2:00 PM'));
+  await expect(page.getByText('Not the day of this oven load')).toHaveCount(0);
+  await expect(page.getByText(loosely('2:00 PM to 2:29 PM'))).toBeVisible();
+  await press(phone, 'Take in 30 readings');
+  await expect(page.getByRole('link', { name: /small\.csv/ })).toContainText('30');
+});
+
+test('the same file twice adds nothing, and what has no readings is refused in a sentence', async ({
+  page,
+}) => {
+  const phone = await open(page, '/oven/oven/logger');
+  await page.locator('input[type=file]').setInputFiles(small(onTheDay));
+  await press(phone, 'Take in 30 readings');
+  await page.getByRole('link', { name: 'Take in a logger’s file' }).tap();
+  await page.locator('input[type=file]').setInputFiles({ ...small(onTheDay), name: 'copy.csv' });
+  await expect(page.getByText('copy.csv is in this oven load already: nothing was added.')).toBeVisible();
+  await press(phone, 'Back to the oven load');
+  await expect(page.getByRole('list', { name: 'Logger’s files' }).getByRole('listitem')).toHaveCount(1);
+
+  await page.getByRole('link', { name: 'Take in a logger’s file' }).tap();
+  await page.locator('input[type=file]').setInputFiles({
+    name: 'letter.txt',
+    mimeType: 'text/plain',
+    buffer: Buffer.from('Dear builder,\nthe oven is fine.\n'),
+  });
+  await expect(page.getByRole('alert')).toContainText('letter.txt was not taken in');
+  await noViolations(page);
+});
+
+test('a file that is read wrongly is read again another way, and struck out it is gone', async ({ page }) => {
+  const phone = await open(page, '/oven/oven/logger');
+  await page.locator('input[type=file]').setInputFiles(small(onTheDay));
+  await press(phone, 'Take in 30 readings');
+  await page.getByRole('link', { name: /small\.csv/ }).tap();
+  await expect(heading(phone)).toHaveText('How this file is read');
+  await page.getByLabel(/^Column 2: Air/).selectOption({ label: 'Boom no. 2' });
+  await press(phone, 'Read it like this: 30 readings');
+  await page.getByRole('link', { name: /small\.csv/ }).tap();
+  await expect(page.getByLabel(/^Column 2: Air/)).toHaveValue('boom');
+  await page.goto('./#/record/oven/oven');
+  await page.getByRole('link', { name: /Logger’s file small\.csv/ }).tap();
+  await holdDown(phone, /Hold to strike it out/);
+  await page.goto('./#/oven/oven');
+  await expect(page.getByRole('link', { name: 'Take in a logger’s file' })).toBeVisible();
+  await expect(page.getByRole('link', { name: /small\.csv/ })).toHaveCount(0);
 });

@@ -22,7 +22,7 @@ export function ColumnFields({ preview, state, onChange }: Props) {
   const options = choicesOf(state);
   const isSaid = columns.every((c) => c.unitSaid);
   return (
-    <section>
+    <section class="logger-fields">
       <h2>What each column saw</h2>
       {columns.map((column) => (
         <SelectField

@@ -158,7 +158,7 @@ export function TimeFields(props: TimeProps) {
   const width = look.sample[0]?.length ?? 0;
   const isDated = form === 'stamp' || form === 'serial' || form === 'timeOfDay';
   return (
-    <section>
+    <section class="logger-fields">
       <h2>When</h2>
       {look.orders.length > 1 && <DateOrders {...props} />}
       <SelectField

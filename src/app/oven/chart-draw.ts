@@ -152,6 +152,7 @@ function drawLimits(u: uPlot, limits: readonly OvenLimit[]): void {
   ctx.strokeStyle = stop;
   ctx.fillStyle = stop;
   ctx.lineWidth = 2 * ratio;
+  ctx.textBaseline = 'alphabetic';
   ctx.font = `600 ${14 * ratio}px "Atkinson Hyperlegible Next", sans-serif`;
   limits.forEach((limit, i) => {
     const y = u.valToPos(degrees(limit.highest), 'y', true);
