@@ -1,6 +1,6 @@
 import { activationEnergy, middlePoint, type TimePoint } from './arrhenius.ts';
 import { notNegative } from './check.ts';
-import { equivalentStretch } from './equivalent-time.ts';
+import { type StretchWorth, stretchWorth } from './equivalent-time.ts';
 
 /** What a data sheet says of cure times. */
 export type CureSheet = {
@@ -54,7 +54,8 @@ export function cureCounting(input: CureSheet): CureCounting {
   const ceiling = input.curePoints.reduce((most, p) => Math.max(most, p.temperature), 0) + CREDIT;
   const counting = { temperature, time, below, above, ceiling, misfit: 0 };
   if (input.curePoints.length < 3) return counting;
-  const off = input.curePoints.map((p) => Math.abs(p.time * cureSpeed(counting, p.temperature) - 1));
+  const count = shareCounter(counting);
+  const off = input.curePoints.map((p) => Math.abs(count(p.time, p.temperature, p.temperature) - 1));
   return { ...counting, misfit: off.reduce((a, b) => Math.max(a, b), 0) };
 }
 
@@ -69,20 +70,16 @@ function energiesOf({ curePoints, ...given }: CureSheet): [below: number, above:
   throw new RangeError('curePoints must take less time where they are hotter, got more');
 }
 
-/** Share of the cure time that one second at a temperature uses, without the ceiling. */
-function cureSpeed(counting: CureCounting, temperature: number): number {
-  return shareOfStretch(counting, 1, temperature, temperature);
-}
-
-/** Share used over a straight stretch that does not cross the counting's temperature. */
-export function shareOfStretch(
-  { temperature, time, below, above }: CureCounting,
-  lasts: number,
-  from: number,
-  to: number,
-): number {
-  const energy = from + to < 2 * temperature ? below : above;
-  return equivalentStretch(lasts, from, to, temperature, energy) / time;
+/** Share used over a straight stretch that does not cross the counting's temperature, without the ceiling. */
+export function shareCounter({
+  temperature,
+  time,
+  below,
+  above,
+}: Omit<CureCounting, 'misfit'>): StretchWorth {
+  const cooler = stretchWorth(temperature, below);
+  const hotter = stretchWorth(temperature, above);
+  return (lasts, from, to) => (from + to < 2 * temperature ? cooler : hotter)(lasts, from, to) / time;
 }
 
 /** Visits the parts of a straight stretch between the levels that it crosses. */
@@ -94,11 +91,11 @@ export function eachPart(
   visit: (lasts: number, from: number, to: number) => void,
 ): void {
   const [low, high] = from < to ? [from, to] : [to, from];
-  const crossed = levels.filter((level) => level > low && level < high);
-  if (crossed.length === 0) {
+  if (!levels.some((level) => level > low && level < high)) {
     visit(lasts, from, to);
     return;
   }
+  const crossed = levels.filter((level) => level > low && level < high);
   crossed.sort((a, b) => (from < to ? a - b : b - a));
   let begin = from;
   for (const end of [...crossed, to]) {

@@ -1,11 +1,5 @@
 import { finite, notNegative, positive } from './check.ts';
-import {
-  type CureCounting,
-  type CureSheet,
-  cureCounting,
-  eachPart,
-  shareOfStretch,
-} from './cure-counting.ts';
+import { type CureSheet, cureCounting, eachPart, shareCounter } from './cure-counting.ts';
 import { heatForTransition, shareReachable } from './glass-transition.ts';
 import { eachStretch, type Reading } from './readings.ts';
 
@@ -54,14 +48,12 @@ export type CureHistory = CureSheet & {
  * // => { share: 0.7125, hottest: 295.15 }
  */
 export function cureProgress(input: CureHistory): CureProgress {
-  const curing = curingOf(input);
+  const walk = walkFrom(input, input.before);
   const [first] = input.readings ?? [];
-  let at = startOf(input.before);
-  eachStretch(input, (lasts, from, to) => {
-    at = after(curing, at, lasts, from, to);
-  });
-  if (input.readings.length === 1 && first) at = { ...at, hottest: Math.max(at.hottest, first.temperature) };
-  return { share: finite(at.share, 'curePoints'), hottest: at.hottest };
+  eachStretch(input, walk.along);
+  const { share, hottest } = walk.at();
+  const highest = input.readings.length === 1 && first ? Math.max(hottest, first.temperature) : hottest;
+  return { share: finite(share, 'curePoints'), hottest: highest };
 }
 
 /**
@@ -84,63 +76,62 @@ export function cureProgress(input: CureHistory): CureProgress {
  * // => 5400
  */
 export function cureFinish(input: CureHistory): number | undefined {
-  const curing = curingOf(input);
-  let at = startOf(input.before);
+  const walk = walkFrom(input, input.before);
   let time = input.readings?.[0]?.time ?? 0;
-  let done: number | undefined = at.share >= 1 && input.readings?.length > 0 ? time : undefined;
+  let done: number | undefined = walk.at().share >= 1 && input.readings?.length > 0 ? time : undefined;
   eachStretch(input, (lasts, from, to) => {
     if (done !== undefined) return;
-    const next = after(curing, at, lasts, from, to);
-    if (next.share >= 1) done = time + lasts * crossing(curing, at, lasts, from, to);
-    at = next;
+    const before = walk.at();
+    walk.along(lasts, from, to);
+    if (walk.at().share >= 1) done = time + lasts * crossing(input, before, lasts, from, to);
     time += lasts;
   });
   return done === undefined ? undefined : finite(done, 'readings');
 }
 
-interface Curing {
-  counting: CureCounting;
-  wanted: number | undefined;
-  own: number | undefined;
-  /** Hotter than this nothing stalls, K */
-  enough: number;
+interface Walk {
+  at: () => CureProgress;
+  along: (lasts: number, from: number, to: number) => void;
 }
 
-function curingOf({ wanted, own, ...sheet }: CureHistory): Curing {
+/** Counts stretch by stretch from where it stood. */
+function walkFrom({ wanted, own, ...sheet }: CureHistory, before: CureProgress | undefined): Walk {
   const counting = cureCounting(sheet);
+  const top = counting.ceiling;
   if (own !== undefined) positive({ own }, 'own', 'K');
-  return { counting, wanted, own, enough: wanted === undefined ? 0 : heatForTransition({ wanted, own }) };
-}
-
-function startOf(before: CureProgress | undefined): CureProgress {
-  if (before === undefined) return { share: 0, hottest: 0 };
-  return { share: notNegative(before, 'share', ''), hottest: notNegative(before, 'hottest', 'K') };
-}
-
-/** Where it stands after a straight stretch. */
-function after(curing: Curing, at: CureProgress, lasts: number, from: number, to: number): CureProgress {
-  const { counting, wanted, own, enough } = curing;
-  let { share, hottest } = at;
-  // What can be reached grows along the stretch only while it is hotter than ever: cut there, its ends decide.
-  eachPart(lasts, from, to, [counting.temperature, counting.ceiling, hottest, enough], (part, begin, end) => {
-    const top = counting.ceiling;
-    const more = share + shareOfStretch(counting, part, Math.min(begin, top), Math.min(end, top));
+  // Hotter than this nothing stalls.
+  const enough = wanted === undefined ? 0 : heatForTransition({ wanted, own });
+  const count = shareCounter(counting);
+  let share = before === undefined ? 0 : notNegative(before, 'share', '');
+  let hottest = before === undefined ? 0 : notNegative(before, 'hottest', 'K');
+  const levels = [counting.temperature, top, hottest, enough];
+  const part = (lasts: number, begin: number, end: number): void => {
+    const more = share + count(lasts, Math.min(begin, top), Math.min(end, top));
     // What it is warm enough for only at the end of this part, it was not warm enough for within it.
-    const isFree = Math.max(hottest, begin) >= enough;
-    hottest = Math.max(hottest, begin, end);
+    const isFree = begin >= enough || hottest >= enough;
+    if (begin > hottest) hottest = begin;
+    if (end > hottest) hottest = end;
     const most = wanted === undefined || isFree ? more : shareReachable({ hottest, wanted, own });
     share = Math.max(share, Math.min(more, most));
-  });
-  return { share, hottest };
+  };
+  return {
+    at: () => ({ share, hottest }),
+    along: (lasts, from, to) => {
+      // What can be reached grows along a stretch only while it is hotter than ever: cut there, its ends decide.
+      levels[2] = hottest;
+      eachPart(lasts, from, to, levels, part);
+    },
+  };
 }
 
 /** The part of a stretch after which it is used up. */
-function crossing(curing: Curing, at: CureProgress, lasts: number, from: number, to: number): number {
+function crossing(input: CureHistory, before: CureProgress, lasts: number, from: number, to: number): number {
   let [low, high] = [0, 1];
   for (let k = 0; k < 50; k += 1) {
     const half = (low + high) / 2;
-    const { share } = after(curing, at, lasts * half, from, from + half * (to - from));
-    if (share >= 1) high = half;
+    const walk = walkFrom(input, before);
+    walk.along(lasts * half, from, from + half * (to - from));
+    if (walk.at().share >= 1) high = half;
     else low = half;
   }
   return high;

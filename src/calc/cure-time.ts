@@ -1,6 +1,6 @@
 import type { TimePoint } from './arrhenius.ts';
 import { finite } from './check.ts';
-import { cureCounting, eachPart, shareOfStretch } from './cure-counting.ts';
+import { cureCounting, eachPart, shareCounter } from './cure-counting.ts';
 import { eachStretch, type Reading } from './readings.ts';
 
 /**
@@ -32,11 +32,12 @@ export function cureTimeUsed(input: {
   activationEnergy?: number | undefined;
 }): number {
   const counting = cureCounting(input);
+  const count = shareCounter(counting);
+  const levels = [counting.temperature];
   let used = 0;
-  eachStretch(input, (lasts, from, to) => {
-    eachPart(lasts, from, to, [counting.temperature], (part, begin, end) => {
-      used += shareOfStretch(counting, part, begin, end);
-    });
-  });
+  const add = (lasts: number, from: number, to: number): void => {
+    used += count(lasts, from, to);
+  };
+  eachStretch(input, (lasts, from, to) => eachPart(lasts, from, to, levels, add));
   return finite(used, 'curePoints');
 }

@@ -42,7 +42,8 @@ export function mandrelTimeConstant(input: {
 }
 
 // Time constants after a reading at which the curve is noted: straight lines between them are good to 1 %.
-const NOTED = [0.25, 0.5, 0.75, 1, 1.5, 2, 3, 4, 6];
+const QUARTER = 0.25;
+const NOTED = [QUARTER, 0.5, 0.75, 1, 1.5, 2, 3, 4, 6];
 
 /** Less than this between air and part is no lag, K. */
 const SAME = 0.05;
@@ -80,16 +81,17 @@ export function followingReadings(input: {
   for (const reading of checkReadings(input)) {
     const begin = last ?? reading;
     const lasts = reading.time - begin.time;
-    const slope = lasts > 0 ? (reading.temperature - begin.temperature) / lasts : 0;
-    const off = part - begin.temperature + slope * lag;
-    const at = (time: number): Reading => ({
-      time: begin.time + time,
-      temperature: finite(begin.temperature + slope * (time - lag) + off * Math.exp(-time / lag), 'readings'),
-    });
-    if (Math.abs(off) > SAME) {
-      for (const noted of NOTED) if (noted * lag < lasts) followed.push(at(noted * lag));
+    if (lasts > 0) {
+      const slope = (reading.temperature - begin.temperature) / lasts;
+      const off = part - begin.temperature + slope * lag;
+      const at = (time: number): number =>
+        begin.temperature + slope * (time - lag) + off * Math.exp(-time / lag);
+      for (const noted of Math.abs(off) > SAME && lasts > QUARTER * lag ? NOTED : []) {
+        const time = noted * lag;
+        if (time < lasts) followed.push({ time: begin.time + time, temperature: at(time) });
+      }
+      part = finite(at(lasts), 'readings');
     }
-    part = lasts > 0 ? at(lasts).temperature : part;
     followed.push({ time: reading.time, temperature: part });
     last = reading;
   }

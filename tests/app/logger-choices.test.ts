@@ -114,7 +114,7 @@ describe('a file in the record', () => {
     const logged = withFile.loggerFiles.flatMap(({ entry }) =>
       loggedOf({ bytes: bytes.buffer as ArrayBuffer, entry }),
     );
-    const { results, traces } = loggedResults(withFile, [slow], logged);
+    const { results, traces } = loggedResults(withFile, [{ resin: slow }], logged);
     expect(traces.map((t) => t.at.length)).toEqual([20_000, 20_000, 0]);
     expect(results.series.coldest.length).toBeLessThan(1100);
     expect(results.series.coldest.at(-1)?.time).toBe(199_990);

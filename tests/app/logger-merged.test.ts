@@ -66,11 +66,11 @@ describe('an oven load with a logger’s file', () => {
   });
 
   it('holds from when the file says so, and its ramp is that of five minutes', () => {
-    const results = ovenResults(state, [slow], [file]);
+    const results = ovenResults(state, [{ resin: slow }], [file]);
     expect(results.highestPart?.temperature).toBeCloseTo(celsius(66), 9);
     // 22 °C up at 2.2 a minute is at 65 °C after 19.5 min.
     expect(results.steepest * 60).toBeCloseTo(2.2, 6);
-    const none = ovenResults(state, [slow]);
+    const none = ovenResults(state, [{ resin: slow }]);
     expect(results.held).toBeGreaterThan(none.held);
   });
 });

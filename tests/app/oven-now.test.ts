@@ -7,7 +7,7 @@ import { celsius, load, minutes, type Read, type Stages, schedule, slow } from '
 
 const at = (minute: number, read: Read, stages: Stages = {}) => {
   const state = load(read, stages);
-  return ovenNow(state, ovenResults(state, [slow]), minutes(minute));
+  return ovenNow(state, ovenResults(state, [{ resin: slow }]), minutes(minute));
 };
 /** Three hours in the band from minute 22 on, read every half hour. */
 const through = (to: number): Read => ({

@@ -1,14 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { doneLines } from '#app/oven/done-three.ts';
-import { ovenNow } from '#app/oven/oven-now.ts';
 import { ovenResults } from '#app/oven/oven-results.ts';
 import { stillHot } from '#app/oven/oven-words.ts';
-import { build, load, minutes, type Read, slow } from './oven-loads.ts';
+import { build, load, type Read, slow } from './oven-loads.ts';
 
 const plain = (text: string | undefined) => text?.replace(/\s/g, ' ');
 const hot = (read: Read) => {
   const state = load(read, { off: 205 });
-  return plain(stillHot(state, ovenResults(state, [slow])));
+  return plain(stillHot(state, ovenResults(state, [{ resin: slow }])));
 };
 
 describe('taking a load out', () => {
@@ -32,9 +31,9 @@ describe('the samples of a load', () => {
     build({ id: 'sprit', name: 'Sprit', number: 1 }, outcome ? felt(outcome) : []);
   const samples = (...states: ReturnType<typeof build>[]) => {
     const state = load({}, {});
-    const results = ovenResults(state, [slow]);
+    const results = ovenResults(state, [{ resin: slow }]);
     const inside = states.map((s) => ({ state: s, round: 1 }));
-    const line = doneLines(results, ovenNow(state, results, minutes(10)), inside)[2];
+    const line = doneLines(results, state, inside)[2];
     return { says: plain(line?.says), met: line?.met };
   };
 

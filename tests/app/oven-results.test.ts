@@ -16,7 +16,10 @@ const cured: Read = {
   ],
 };
 const results = (read: Read, stages = {}, resins: readonly ResinSystem[] = [slow]) =>
-  ovenResults(load(read, stages), resins);
+  ovenResults(
+    load(read, stages),
+    resins.map((resin) => ({ resin })),
+  );
 
 describe('what an oven load reads', () => {
   it('counts hold while the coldest part is at or above the foot of the band', () => {

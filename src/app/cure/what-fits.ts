@@ -1,11 +1,13 @@
 import type { Broken } from '#app/oven/oven-limits.ts';
-import { assumedEnergy } from '#app/oven/oven-results.ts';
 import { onMandrel, stretchesOf } from '#app/oven/oven-schedule.ts';
 import { activationEnergy, scheduleThatFits } from '#calc';
 import type { CureSchedule, CureStage } from '#shared/record/cure-schedule.ts';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
 import { bandOf } from './bands.ts';
 import { wholeDegrees } from './whole-degrees.ts';
+
+/** Where a data sheet gives one cure time only, J/mol (common practice, no source). */
+const assumedEnergy = 55_000;
 
 /** A schedule under every limit that uses the same share of the data sheet's cure time. */
 export interface Fit {

@@ -1,10 +1,10 @@
 import type { Logged } from '#app/oven/merged.ts';
+import type { Tube } from '#app/oven/oven-cure.ts';
 import { ovenResults } from '#app/oven/oven-results.ts';
 import type { OvenSeries, Series } from '#app/oven/oven-series.ts';
 import { thinned } from '#app/oven/thinned.ts';
 import type { EntryOf } from '#shared/record/entry.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
-import type { ResinSystem } from '#shared/record/resin-system.ts';
 import { derive } from './derive.ts';
 import { openKnown } from './open-file.ts';
 import type { LoggedFile, LoggedResults } from './protocol.ts';
@@ -52,10 +52,10 @@ function pictured(series: OvenSeries): OvenSeries {
 /** Results over every reading; their series come thinned, each with its peaks. */
 export function loggedResults(
   state: OvenState,
-  resins: readonly ResinSystem[],
+  tubes: readonly Tube[],
   logged: readonly Logged[],
 ): LoggedResults {
-  const results = ovenResults(state, resins, logged);
+  const results = ovenResults(state, tubes, logged);
   const { series } = results;
   const traces = [...series.air, ...series.parts, ...series.elements].map(
     ({ channel, readings }): Logged => ({
@@ -64,5 +64,8 @@ export function loggedResults(
       temperature: Float64Array.from(readings, (r) => r.temperature),
     }),
   );
-  return { results: { ...results, series: pictured(series) }, traces };
+  return {
+    results: { ...results, part: [...thinned(results.part, widest)], series: pictured(series) },
+    traces,
+  };
 }

@@ -27,7 +27,7 @@ function answer(ask: Ask): Extract<Answer, { gives: unknown }>['gives'] {
     return opened.looked;
   }
   if (ask.what === 'try') return tryFile(table, ask);
-  return loggedResults(ask.state, ask.resins, ask.files.flatMap(readOnce));
+  return loggedResults(ask.state, ask.tubes, ask.files.flatMap(readOnce));
 }
 
 /** Big arrays change hands: copied, they would hold up the page. */

@@ -1,10 +1,10 @@
 import type { Logged } from '#app/oven/merged.ts';
+import type { Tube } from '#app/oven/oven-cure.ts';
 import type { OvenResults } from '#app/oven/oven-results.ts';
 import type { Reading } from '#calc';
 import type { EntryOf } from '#shared/record/entry.ts';
 import type { LoggerColumn, LoggerDialect, LoggerRepairs } from '#shared/record/logger-file.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
-import type { ResinSystem } from '#shared/record/resin-system.ts';
 import type { Fault } from './fault.ts';
 import type { Choices, Span } from './faults.ts';
 import type { Looked } from './look.ts';
@@ -59,7 +59,7 @@ export interface Asked {
   look: { asks: { bytes: ArrayBuffer; known: Known; dialect?: LoggerDialect }; gives: Looked };
   try: { asks: Trial; gives: Tried };
   results: {
-    asks: { state: OvenState; resins: ResinSystem[]; files: LoggedFile[] };
+    asks: { state: OvenState; tubes: Tube[]; files: LoggedFile[] };
     gives: LoggedResults;
   };
 }

@@ -4,13 +4,14 @@ import { Absent } from '#app/parts/absent.tsx';
 import { Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import type { Params } from '#app/router.ts';
-import { buildState, loadJournals, ovenState } from '#app/state/journals.ts';
+import { loadJournals, ovenState } from '#app/state/journals.ts';
 import { show } from '#app/state/show.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import { BigChart } from './big-chart.tsx';
 import { chartContent, wholeOf } from './chart-content.ts';
 import { type ChartContent, dashes, shapes } from './chart-draw.ts';
+import { insideOf, tubesOf } from './earlier-cures.ts';
 import { useOvenResults } from './use-oven-results.ts';
 import { panned, type Window, zoomed } from './window.ts';
 import './big-chart.css';
@@ -62,8 +63,8 @@ function shownWords({ from, to }: Window, zone: number): string {
 }
 
 function ChartView({ state }: { state: OvenState }) {
-  const resins = state.builds.flatMap(({ build }) => buildState(build)?.header.resin ?? []);
-  const { results, traces, reading } = useOvenResults(state, resins);
+  const tubes = tubesOf(state, insideOf(state));
+  const { results, traces, reading } = useOvenResults(state, tubes);
   const content = useMemo(() => chartContent(state, results, traces), [state, results, traces]);
   const all = useMemo(() => wholeOf(content), [content]);
   const chosen = useSignal<Window | undefined>(undefined);

@@ -1,8 +1,9 @@
 import { allHard, samplesOf } from '#app/build/samples.ts';
 import { buildName } from '#app/clocks/clock-list.ts';
+import { show } from '#app/state/show.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
-import { formatDuration } from '#shared/units/time.ts';
-import type { OvenNow } from './oven-now.ts';
+import type { CureSchedule } from '#shared/record/cure-schedule.ts';
+import type { OvenState } from '#shared/record/oven-state.ts';
 import type { OvenResults } from './oven-results.ts';
 
 /** A tube in the oven. */
@@ -17,8 +18,8 @@ export interface DoneLine {
   met: boolean;
 }
 
-/** A hair of rounding must not keep a hold from being done, s */
-const hair = 1;
+/** Below this a thermometer's last figure decides, K */
+const hair = 1e-6;
 
 function cureLine({ cure }: OvenResults): DoneLine {
   const what = 'Cure time used up, by the data sheet';
@@ -26,12 +27,22 @@ function cureLine({ cure }: OvenResults): DoneLine {
   return { what, says: `${Math.floor(100 * cure.share + 1e-9)} %`, met: cure.share >= 1 };
 }
 
-function holdLine({ series, hold }: OvenResults, { held }: OvenNow): DoneLine {
-  return {
-    what: series.by === 'part' ? 'Coldest part long enough in its band' : 'Air long enough in its band',
-    says: `${formatDuration(Math.min(held, hold.lasts))} of ${formatDuration(hold.lasts)}`,
-    met: held >= hold.lasts - hair,
-  };
+/** Hot enough for the glass transition (Tg) that the plan's hottest in service asks for. */
+function heatLine({ series, lag, heat }: OvenResults, { holdLow }: CureSchedule): DoneLine {
+  const where = series.by === 'part' ? 'Coldest part' : lag ? 'Part, reckoned from the air,' : 'Air';
+  const what = `${where} hot enough for the Tg you want`;
+  if (!heat) return { what, says: 'not read yet', met: false };
+  const { hottest, becomes, wanted, own, needs } = heat;
+  const degrees = (k: number) => show(k, 'temperature', 0);
+  if (wanted === undefined || needs === undefined) {
+    const says = `${degrees(hottest)} reached of ${degrees(holdLow)}; the plan gives no hottest in service`;
+    return { what, says, met: hottest >= holdLow - hair };
+  }
+  if (own !== undefined && own < wanted) {
+    return { what, says: `${degrees(wanted)} wanted, this resin ends at ${degrees(own)}`, met: false };
+  }
+  const says = `${degrees(hottest)} of ${degrees(needs)} needed. Tg ${degrees(becomes)}, ${degrees(wanted)} wanted`;
+  return { what, says, met: becomes >= wanted - hair };
 }
 
 function samplesLine(builds: readonly Inside[]): DoneLine {
@@ -51,6 +62,10 @@ export const toFeel = ({ state, round }: Inside): boolean =>
   samplesOf(state, round).some((s) => s.feel === undefined);
 
 /** Done needs all three; what is missing is said, and nothing is blocked by it. */
-export function doneLines(results: OvenResults, at: OvenNow, builds: readonly Inside[]): DoneLine[] {
-  return [cureLine(results), holdLine(results, at), samplesLine(builds)];
+export function doneLines(
+  results: OvenResults,
+  { header }: OvenState,
+  builds: readonly Inside[],
+): DoneLine[] {
+  return [cureLine(results), heatLine(results, header.schedule), samplesLine(builds)];
 }

@@ -1,4 +1,5 @@
 import type { OvenState } from '#shared/record/oven-state.ts';
+import { lagLeft } from './oven-lag.ts';
 import type { OvenResults } from './oven-results.ts';
 import { coolsTo, warmsAt } from './oven-schedule.ts';
 import { litOf } from './oven-series.ts';
@@ -60,14 +61,19 @@ export function ovenNow(state: OvenState, results: OvenResults, now: number): Ov
   // A sensor that nobody reads any more holds the count back, or the others would speak for it.
   const silent = results.unread.some((gap) => gap.to >= (newest?.time ?? 0));
   const fresh = inBand && !silent && since > 0 && since <= longest;
-  const held = results.held + (fresh ? since : 0);
+  const wait = lagLeft(results.lag, (until - series.from) / 1000);
+  // What passed since the last reading counts only from where the part had followed the air.
+  const counted = results.lag
+    ? Math.min(since, (until - series.from) / 1000 - (results.lag.countsFrom ?? Number.POSITIVE_INFINITY))
+    : since;
+  const held = results.held + (fresh ? Math.max(0, counted) : 0);
   const holdLeft = Math.max(0, hold.lasts - held);
   const phase = phaseOf(state, results, holdLeft, newest?.temperature);
   const hottest = series.hottest.at(-1)?.temperature;
   const { holdHigh } = schedule;
   const tooHot = burning && hottest !== undefined && holdHigh !== undefined && hottest > holdHigh + hair;
-  const bySchedule = Math.max(series.from + hold.ends * 1000, now + holdLeft * 1000);
-  const byReadings = newest && now + toGo(state, hold.lasts - held, newest.temperature) * 1000;
+  const bySchedule = Math.max(series.from + hold.ends * 1000, now + (wait + holdLeft) * 1000);
+  const byReadings = newest && now + (wait + toGo(state, hold.lasts - held, newest.temperature)) * 1000;
   const tooLong = burning && since > longest;
   return {
     phase,

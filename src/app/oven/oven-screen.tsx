@@ -7,30 +7,30 @@ import { LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Figures } from '#app/parts/figure.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import type { Params } from '#app/router.ts';
-import { buildState, loadJournals, ovenState } from '#app/state/journals.ts';
+import { loadJournals, ovenState } from '#app/state/journals.ts';
 import { now } from '#app/state/now.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import { CureChart } from './cure-chart.tsx';
+import { ExplainTg } from './cure-explained.tsx';
+import { CureSection } from './cure-section.tsx';
 import { doneLines, type Inside } from './done-three.ts';
+import { insideOf, journalsBefore, tubesOf } from './earlier-cures.ts';
+import { PostcureSection, TapeSection } from './heat-sections.tsx';
 import { LoggerRows } from './logger-rows.tsx';
 import { OvenActions } from './oven-actions.tsx';
 import { ovenOff } from './oven-acts.ts';
+import { finishOf } from './oven-finish.ts';
 import { type OvenNow, ovenNow } from './oven-now.ts';
 import type { OvenResults } from './oven-results.ts';
-import { CureRule, Details, OverLimits, Unread } from './oven-sections.tsx';
+import { Details, OverLimits, Unread } from './oven-sections.tsx';
 import { ovenKicker, ovenTitle, rateFigure } from './oven-words.ts';
+import { postcureOf } from './postcure.ts';
 import { ReadingsList } from './readings-list.tsx';
+import { tapeBegins } from './tape-begins.ts';
 import { DoneThree, GelRows } from './tube-sections.tsx';
 import { useOvenResults } from './use-oven-results.ts';
 import './oven.css';
-
-function insideOf(state: OvenState): Inside[] {
-  return state.builds.flatMap(({ build, round }) => {
-    const found = buildState(build);
-    return found ? [{ state: found, round }] : [];
-  });
-}
 
 function offWords({ burning, phase }: OvenNow): string {
   if (!burning) return 'oven went off';
@@ -54,6 +54,22 @@ function OvenFigures({ results, at }: { results: OvenResults; at: OvenNow }) {
   );
 }
 
+function TapeRows({
+  load,
+  inside,
+  results,
+}: {
+  load: OvenState;
+  inside: readonly Inside[];
+  results: OvenResults;
+}) {
+  return inside.map((one) => {
+    const tape = tapeBegins(load, one, results.series);
+    const name = inside.length > 1 ? ` on ${buildName(one.state)}` : '';
+    return tape && <TapeSection key={tape.build} tape={tape} name={name} />;
+  });
+}
+
 function dueLine({ dueAt }: OvenNow): string | undefined {
   if (dueAt === undefined) return undefined;
   const late = (now.value - dueAt) / 1000;
@@ -73,11 +89,14 @@ function LooseYet({ inside }: { inside: readonly Inside[] }) {
 
 function OvenLoadView({ state }: { state: OvenState }) {
   const inside = insideOf(state);
-  const resins = inside.map((i) => i.state.header.resin);
-  const read = useOvenResults(state, resins);
+  const known = journalsBefore(state.header.id, inside).filter((id) => ovenState(id)).length;
+  const tubes = useMemo(() => tubesOf(state, inside), [state, inside.length, known]);
+  const read = useOvenResults(state, tubes);
   const { results } = read;
   const at = ovenNow(state, results, now.value);
   const minute = Math.floor(now.value / 60_000);
+  const finish = useMemo(() => finishOf(state, results, at, now.value), [results, at.phase, minute]);
+  const postcure = useMemo(() => postcureOf(tubes, results), [tubes, results]);
   const until = ((state.outAt ?? minute * 60_000) - results.series.from) / 1000;
   const chart = useMemo(
     () => <CureChart header={state.header} series={results.series} until={until} />,
@@ -94,14 +113,20 @@ function OvenLoadView({ state }: { state: OvenState }) {
       actions={<OvenActions state={state} results={results} at={at} inside={inside} />}
     >
       <OverLimits over={over.filter((o) => o.isNow)} from={from} />
-      {at.burning && <AheadWarning header={state.header} resins={resins} lit={from} now={minute * 60_000} />}
+      {at.burning && (
+        <AheadWarning
+          header={state.header}
+          resins={tubes.map((t) => t.resin)}
+          lit={from}
+          now={minute * 60_000}
+        />
+      )}
       {chart}
       {results.series.judged.length > 0 && (
         <div class="oven-links">
           <LinkButton to={`/oven/${state.header.id}/chart`}>The chart, large</LinkButton>
         </div>
       )}
-      <CureRule cure={results.cure} />
       <OvenFigures results={results} at={at} />
       {due && (
         <>
@@ -109,12 +134,17 @@ function OvenLoadView({ state }: { state: OvenState }) {
           <LinkButton to={`/oven/${state.header.id}/reminders`}>Reminders to read it</LinkButton>
         </>
       )}
+      <CureSection results={results} finish={finish} now={now.value} />
+      {postcure && <PostcureSection postcure={postcure} />}
       <OverLimits over={over.filter((o) => !o.isNow)} from={from} />
       <Unread results={results} at={at} />
       <GelRows load={state} inside={inside} />
+      {!postcure && <TapeRows load={state} inside={inside} results={results} />}
       {at.burning && at.phase !== 'held' && <Secondary onPress={() => ovenOff(state)}>Oven is off</Secondary>}
       {!at.burning && <LooseYet inside={inside} />}
-      <DoneThree lines={doneLines(results, at, inside)} inside={inside} />
+      <DoneThree lines={doneLines(results, state, inside)} inside={inside}>
+        {results.heat && <ExplainTg heat={results.heat} byPart={results.series.by === 'part'} />}
+      </DoneThree>
       <Details state={state} results={results} at={at} />
       <LoggerRows state={state} read={read} />
       <ReadingsList state={state} />
@@ -129,6 +159,10 @@ export function OvenScreen({ params }: { params: Params }) {
   useEffect(() => {
     loadJournals([id])
       .then(() => loadJournals(ovenState(id)?.builds.map((b) => b.build) ?? []))
+      .then(() => {
+        const load = ovenState(id);
+        return loadJournals(load ? journalsBefore(id, insideOf(load)) : []);
+      })
       .finally(() => {
         looked.value = true;
       });

@@ -1,40 +1,15 @@
 import { Lines } from '#app/parts/figure.tsx';
-import { Rule } from '#app/parts/rule.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
 import { show } from '#app/state/show.ts';
 import type { OvenLimit } from '#shared/record/oven-load.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
+import { ExplainHold } from './cure-explained.tsx';
 import type { OvenNow } from './oven-now.ts';
-import { assumedEnergy, type OvenResults } from './oven-results.ts';
+import type { OvenResults } from './oven-results.ts';
 import { unreadTime } from './oven-series.ts';
-import { noCureSentence, overSentence, sinceLit } from './oven-words.ts';
+import { overSentence, sinceLit } from './oven-words.ts';
 import type { OverLimit } from './over-limits.ts';
-
-/** How far the data sheet's cure time is used. Never a degree of cure. */
-export function CureRule({ cure }: Pick<OvenResults, 'cure'>) {
-  if (!cure.known) return <p class="quiet">{noCureSentence(cure.why)}</p>;
-  const percent = 100 * cure.share;
-  return (
-    <section>
-      <h2>Cure time used, by the data sheet</h2>
-      <Rule
-        label={`Cure time used, by the data sheet: ${Math.floor(percent + 1e-9)} %`}
-        from={0}
-        to={Math.max(100, Math.ceil(percent / 20) * 20)}
-        value={percent}
-        target={percent > 100 ? 100 : undefined}
-        unit="%"
-      />
-      {cure.assumed && (
-        <p class="quiet small">
-          The sheet gives one cure time only: how heat shortens it is taken as usual for epoxy,{' '}
-          {show(assumedEnergy, 'activationEnergy')}.
-        </p>
-      )}
-    </section>
-  );
-}
 
 export function OverLimits({ over, from }: { over: readonly OverLimit[]; from: number }) {
   return over.map((o) => (
@@ -80,7 +55,7 @@ const overFor = ({ over }: OvenResults, limit: OvenLimit): string =>
 
 export function Details({ state, results, at }: { state: OvenState; results: OvenResults; at: OvenNow }) {
   const { holdLow, holdHigh } = state.header.schedule;
-  const { series, highestPart, highestAir, aboveHead } = results;
+  const { series, highestPart, highestAir, aboveHead, lag, hold } = results;
   const peak = (r: OvenResults['highestAir']) =>
     r ? `${show(r.temperature, 'temperature')} at ${sinceLit(series.from, r.time)}` : '–';
   const by = series.by === 'part' ? 'coldest part' : 'air';
@@ -90,7 +65,10 @@ export function Details({ state, results, at }: { state: OvenState; results: Ove
         rows={[
           ['Highest read on a part', peak(highestPart)],
           ['Highest read of the air', peak(highestAir)],
-          [`${show(holdLow, 'temperature')} or more, ${by}`, formatDuration(at.held)],
+          [
+            `${show(holdLow, 'temperature')} or more, ${by}`,
+            `${formatDuration(at.held)} of ${formatDuration(hold.lasts)}`,
+          ],
           ...(holdHigh === undefined
             ? []
             : [[`Over ${show(holdHigh, 'temperature')}, hottest`, formatDuration(aboveHead)]]),
@@ -100,11 +78,14 @@ export function Details({ state, results, at }: { state: OvenState; results: Ove
           ]),
         ]}
       />
-      {series.by === 'air' && (
-        <Caution>
-          No part sensor was read: the hold is judged by the air, and the part follows it by 5 to 40 minutes.
-        </Caution>
-      )}
+      <ExplainHold results={results} at={at} low={holdLow} />
+      {series.by === 'air' && <Caution>{byAirSays(lag)}</Caution>}
     </>
   );
+}
+
+function byAirSays(lag: OvenResults['lag']): string {
+  return lag
+    ? `No part sensor was read: the hold counts from ${formatDuration(3 * lag.timeConstant)} after the air, which is three time constants of this mandrel.`
+    : 'No part sensor was read, and the mandrel is not on the shelf with its wall: the hold is judged by the air, and the part follows it by 5 to 40 minutes. Hold that much longer.';
 }

@@ -1,8 +1,9 @@
 import { show } from '#app/state/show.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
+import type { Cure } from './oven-cure.ts';
 import type { OvenNow } from './oven-now.ts';
-import type { Cure, OvenResults } from './oven-results.ts';
+import type { OvenResults } from './oven-results.ts';
 import { litOf } from './oven-series.ts';
 import type { OverLimit } from './over-limits.ts';
 

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { buildName } from '#app/clocks/clock-list.ts';
 import { LinkButton, Secondary } from '#app/parts/action.tsx';
 import type { OvenState } from '#shared/record/oven-state.ts';
@@ -28,8 +29,15 @@ export function GelRows({ load, inside }: { load: OvenState; inside: readonly In
   });
 }
 
+interface DoneProps {
+  lines: readonly DoneLine[];
+  inside: readonly Inside[];
+  /** How the lines were reckoned. */
+  children?: ComponentChildren;
+}
+
 /** Done needs three. What is missing is said; nothing is blocked. */
-export function DoneThree({ lines, inside }: { lines: readonly DoneLine[]; inside: readonly Inside[] }) {
+export function DoneThree({ lines, inside, children }: DoneProps) {
   const missing = lines.filter((l) => !l.met).length;
   // Where a sample waits to be felt comes first.
   const next = [...inside].sort((a, b) => Number(toFeel(b)) - Number(toFeel(a)));
@@ -49,6 +57,7 @@ export function DoneThree({ lines, inside }: { lines: readonly DoneLine[]; insid
           </li>
         ))}
       </ul>
+      {children}
       <div class="oven-links">
         {next.map(({ state }) => (
           <LinkButton key={state.header.id} to={`/build/${state.header.id}`}>

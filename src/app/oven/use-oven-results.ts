@@ -3,7 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import type { LoggedFile, LoggedResults } from '#app/logger/protocol.ts';
 import { theStore } from '#app/state/shop.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
-import type { ResinSystem } from '#shared/record/resin-system.ts';
+import type { Tube } from './oven-cure.ts';
 import { type OvenResults, ovenResults } from './oven-results.ts';
 
 export interface WithFiles extends Partial<LoggedResults> {
@@ -35,38 +35,43 @@ export function forgetReadings(state: OvenState): void {
   kept.delete(state);
 }
 
+/** Tubes and what they had before come into memory one after the other; a key tells how many are there. */
+const keyOf = (tubes: readonly Tube[]): number =>
+  tubes.reduce((sum, { earlier }) => sum + (earlier?.length ?? 0), 1000 * tubes.length);
+
 /** Once for every state of an oven load: the chart and the screen ask for the same. */
-function readWith(state: OvenState, resins: readonly ResinSystem[]): Promise<Read> {
+function readWith(state: OvenState, tubes: readonly Tube[]): Promise<Read> {
+  const key = keyOf(tubes);
   const made = kept.get(state) ?? new Map<number, Promise<Read>>();
   kept.set(state, made);
   const reading =
-    made.get(resins.length) ??
+    made.get(key) ??
     Promise.all([filesOf(state), import('#app/logger/aside.ts')]).then(
       async ([{ files, missing }, { aside }]) => ({
-        ...(await aside('results', { state, resins: [...resins], files })),
+        ...(await aside('results', { state, tubes: [...tubes], files })),
         missing,
       }),
     );
-  made.set(resins.length, reading);
+  made.set(key, reading);
   return reading;
 }
 
 /** The same for a page that waits for it; by hand alone where no file can be read. */
-export async function resultsRead(state: OvenState, resins: readonly ResinSystem[]): Promise<OvenResults> {
-  if (state.loggerFiles.length === 0) return ovenResults(state, resins);
-  const read = await readWith(state, resins).catch(() => undefined);
-  return read?.results ?? ovenResults(state, resins);
+export async function resultsRead(state: OvenState, tubes: readonly Tube[]): Promise<OvenResults> {
+  if (state.loggerFiles.length === 0) return ovenResults(state, tubes);
+  const read = await readWith(state, tubes).catch(() => undefined);
+  return read?.results ?? ovenResults(state, tubes);
 }
 
 /** What the readings of an oven load say; with a logger's file it is reckoned beside the page, and comes a moment later. */
-export function useOvenResults(state: OvenState, resins: readonly ResinSystem[]): WithFiles {
+export function useOvenResults(state: OvenState, tubes: readonly Tube[]): WithFiles {
   const isLogged = state.loggerFiles.length > 0;
   const read = useSignal<{ state: OvenState; with: Read } | undefined>(undefined);
   const failed = useSignal(false);
   useEffect(() => {
     if (!isLogged) return;
     let current = true;
-    readWith(state, resins)
+    readWith(state, tubes)
       .then((found) => {
         if (current) read.value = { state, with: found };
       })
@@ -76,13 +81,13 @@ export function useOvenResults(state: OvenState, resins: readonly ResinSystem[])
     return () => {
       current = false;
     };
-  }, [state, resins.length]);
+  }, [state, keyOf(tubes)]);
   const known = isLogged && read.value?.state.header.id === state.header.id ? read.value : undefined;
   const byHand = useMemo(
-    () => (known ? undefined : ovenResults(state, resins)),
-    [known === undefined, state, resins.length],
+    () => (known ? undefined : ovenResults(state, tubes)),
+    [known === undefined, state, keyOf(tubes)],
   );
   const rest = { reading: isLogged && !failed.value && known?.state !== state, failed: failed.value };
   if (known) return { ...known.with, ...rest };
-  return { results: byHand ?? ovenResults(state, resins), missing: [], ...rest };
+  return { results: byHand ?? ovenResults(state, tubes), missing: [], ...rest };
 }

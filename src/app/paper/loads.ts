@@ -1,6 +1,7 @@
+import { insideOf, tubesOf } from '#app/oven/earlier-cures.ts';
 import type { OvenResults } from '#app/oven/oven-results.ts';
 import { resultsRead } from '#app/oven/use-oven-results.ts';
-import { buildState, ovenState } from '#app/state/journals.ts';
+import { ovenState } from '#app/state/journals.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 
@@ -18,9 +19,8 @@ export function loadsOf(build: BuildState): Promise<LoadOnPaper[]> {
   const states = loadIds(build).flatMap((id) => ovenState(id) ?? []);
   return Promise.all(
     states.map(async (state) => {
-      const inside = state.builds.flatMap((b) => buildState(b.build)?.header.resin ?? []);
-      const resins = inside.length > 0 ? inside : [build.header.resin];
-      return { state, results: await resultsRead(state, resins) };
+      const inside = tubesOf(state, insideOf(state));
+      return { state, results: await resultsRead(state, inside.length > 0 ? inside : [build.header]) };
     }),
   );
 }

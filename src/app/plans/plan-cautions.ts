@@ -1,13 +1,10 @@
 import { rampCautions } from '#app/cure/ramp-cautions.ts';
 import { hottestOf } from '#app/oven/oven-schedule.ts';
 import { show } from '#app/state/show.ts';
+import { glassTransitionReached, heatForTransition } from '#calc';
 import type { Plan } from '#shared/record/plan.ts';
+import { serviceMargin } from '#shared/reference/service-margin.ts';
 import type { PlanMaterials } from './plan-estimate.ts';
-
-/** A glass transition ends 5 to 25 K above the hottest cure; this is counted on (common practice, no source). */
-const aboveCure = 15;
-/** And has to stay this far above the hottest service, K (common practice, no source). */
-const serviceMargin = 15;
 
 export interface PlanCaution {
   title: string;
@@ -17,7 +14,7 @@ export interface PlanCaution {
 /** Where a plan's cure and service do not go together: what, why, and what would fit. */
 export function planCautions(plan: Plan, { resin }: PlanMaterials): PlanCaution[] {
   const hottest = hottestOf(plan.schedule);
-  const reaches = Math.min(resin.glassTransition ?? Number.POSITIVE_INFINITY, hottest + aboveCure);
+  const reaches = glassTransitionReached({ hottest, own: resin.glassTransition });
   const wants = plan.serviceTemperature + serviceMargin;
   const soft: PlanCaution[] =
     reaches >= wants
@@ -28,7 +25,7 @@ export function planCautions(plan: Plan, { resin }: PlanMaterials): PlanCaution[
             says:
               resin.glassTransition !== undefined && resin.glassTransition < wants
                 ? `This resin softens at about ${show(resin.glassTransition, 'temperature', 0)} at best, and it should stay ${show(serviceMargin, 'temperatureDifference', 0)} above the hottest service. Choose a resin for more heat.`
-                : `Cured at ${show(hottest, 'temperature', 0)} it softens at about ${show(reaches, 'temperature', 0)}, and it should stay ${show(serviceMargin, 'temperatureDifference', 0)} above the hottest service. Cure at ${show(wants - aboveCure, 'temperature', 0)} or more, or postcure.`,
+                : `Cured at ${show(hottest, 'temperature', 0)} it softens at about ${show(reaches, 'temperature', 0)}, and it should stay ${show(serviceMargin, 'temperatureDifference', 0)} above the hottest service. Cure at ${show(heatForTransition({ wanted: wants }), 'temperature', 0)} or more, or postcure.`,
           },
         ];
   return [...soft, ...rampCautions(plan.schedule, resin)];

@@ -1,0 +1,58 @@
+import { show } from '#app/state/show.ts';
+import { formatClockTime, formatDay, formatDuration } from '#shared/units/time.ts';
+import type { TubeCure } from './oven-cure.ts';
+import type { Finish, Stall } from './oven-finish.ts';
+
+const degrees = (kelvin: number) => show(kelvin, 'temperature', 0);
+const percent = (share: number) => `${Math.floor(100 * share + 1e-9)} %`;
+
+/** '5:40 PM', with its day when that is not today */
+export function atWords(at: number, now: number): string {
+  const zone = -new Date(at).getTimezoneOffset();
+  const day = formatDay(at, zone, now);
+  return day === formatDay(now, zone, now) ? formatClockTime(at) : `${day}, ${formatClockTime(at)}`;
+}
+
+const doneAt = (at: number, now: number): string =>
+  at <= now ? 'now' : `${atWords(at, now)}, in ${formatDuration((at - now) / 1000)}`;
+
+/** What is predicted, line by line: what goes on, and when the cure time is used up by it. */
+export function finishRows({ temperature, atThis, onSchedule, stall }: Finish, now: number): string[][] {
+  const never = stall?.isNow || (stall && stall.hottest <= temperature) ? 'never' : 'in more than a year';
+  return [
+    [`Used up, staying at ${degrees(temperature)}`, atThis === undefined ? never : doneAt(atThis, now)],
+    ...(onSchedule
+      ? [
+          [
+            'Used up, on the schedule',
+            onSchedule.at === undefined
+              ? `not by its end: ${percent(onSchedule.share)}`
+              : doneAt(onSchedule.at, now),
+          ],
+        ]
+      : []),
+  ];
+}
+
+/** How much the data sheet's cure times are worth. */
+export function sheetSays({ asked: { curePoints }, counting }: TubeCure): string {
+  if (curePoints.length === 1) {
+    return 'The sheet gives one cure time only, so other heat is counted on the safe side.';
+  }
+  if (curePoints.length === 2) {
+    return 'By two cure times of the sheet: two always fit each other, so nothing checks them.';
+  }
+  return `By ${curePoints.length} cure times of the sheet; the worst lies ${percent(counting.misfit)} off the line through them.`;
+}
+
+export function stallSays({ share, isNow, hottest, needs, wanted }: Stall) {
+  const at = degrees(hottest);
+  return {
+    title: isNow ? `Stalled at ${percent(share)}` : `It will stall at ${percent(share)}`,
+    says: `It will go no further at ${at}; it needs ${degrees(needs)} for the Tg you want.`,
+    why: `Resin hardens until its glass transition (Tg) is about ${show(15, 'temperatureDifference', 0)} above the hottest it has been, however long it waits. You want ${degrees(wanted)}.`,
+    now: isNow
+      ? `Warm it to ${degrees(needs)} or more, here or in a postcure: it goes on from where it stopped.`
+      : `Choose a hotter hold, or plan a postcure at ${degrees(needs)} or more.`,
+  };
+}
