@@ -138,8 +138,8 @@ interface Loads {
 
 /** With what loggers wrote too: where a file is large it comes a moment later. */
 function FromOven({ state, first, last }: Loads) {
-  const resins = [state.header.resin];
-  const [inFirst, inLast] = [useOvenResults(first, resins), useOvenResults(last, resins)];
+  const tubes = [state.header];
+  const [inFirst, inLast] = [useOvenResults(first, tubes), useOvenResults(last, tubes)];
   return (
     <Demold
       state={state}
