@@ -119,7 +119,7 @@ function sparSet(builds: readonly Build[]): Structure {
   const part = { builds: [] };
   return {
     name: 'Canoe spar set',
-    budget: 2.1,
+    budget: 1.9,
     axis: 'up from the mast foot',
     parts: [
       {
@@ -136,7 +136,7 @@ function sparSet(builds: readonly Build[]): Structure {
         name: 'Upper mast',
         plan: 'demo-plan-upper-mast',
         quantity: 1,
-        budget: 0.44,
+        budget: 0.23,
         position: 2.9,
         builds: ids('Upper mast', 1),
       },
@@ -154,7 +154,7 @@ function sparSet(builds: readonly Build[]): Structure {
         name: 'Sprit',
         plan: 'demo-plan-sprit',
         quantity: 1,
-        budget: 0.17,
+        budget: 0.18,
         position: 2.1,
         builds: [],
       },

@@ -1,5 +1,6 @@
 import { LimitWarnings } from '#app/cure/limit-warnings.tsx';
 import { tapeSays } from '#app/cure/tape-words.ts';
+import { PlanCost } from '#app/ledger/cost-line.tsx';
 import { LinkButton } from '#app/parts/action.tsx';
 import { Figures, Lines } from '#app/parts/figure.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
@@ -114,6 +115,7 @@ export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; ma
           ...(tape ? [['Tape', tape.name]] : []),
         ]}
       />
+      <PlanCost doc={doc} />
       {plan.note && <p>{plan.note}</p>}
       <Rows label="What came of it">
         <Row

@@ -38,6 +38,13 @@ export function PlansScreen() {
           ))}
         </Rows>
       )}
+      <Rows label="What they are for">
+        <Row
+          to="/ledger"
+          title="Structures"
+          about="Tubes of one mast set or frame against its weight budget"
+        />
+      </Rows>
     </Screen>
   );
 }

@@ -173,6 +173,27 @@ export const routes: readonly Route[] = [
     pattern: '/shelf/checklist/:doc/:stage',
     load: () => import('#app/shelf/stage-screen.tsx').then((m) => m.StageScreen),
   },
+  { pattern: '/ledger', load: () => import('#app/ledger/ledger-screen.tsx').then((m) => m.LedgerScreen) },
+  {
+    pattern: '/ledger/new',
+    load: () => import('#app/ledger/structure-edit-screen.tsx').then((m) => m.StructureEditScreen),
+  },
+  {
+    pattern: '/ledger/:doc',
+    load: () => import('#app/ledger/structure-screen.tsx').then((m) => m.StructureScreen),
+  },
+  {
+    pattern: '/ledger/:doc/edit',
+    load: () => import('#app/ledger/structure-edit-screen.tsx').then((m) => m.StructureEditScreen),
+  },
+  {
+    pattern: '/ledger/:doc/part/:part',
+    load: () => import('#app/ledger/part-screen.tsx').then((m) => m.PartScreen),
+  },
+  {
+    pattern: '/ledger/:doc/part/:part/edit',
+    load: () => import('#app/ledger/part-edit-screen.tsx').then((m) => m.PartEditScreen),
+  },
   { pattern: '/lots', load: () => import('#app/lots/lots-screen.tsx').then((m) => m.LotsScreen) },
   {
     pattern: '/lots/new/:of/:item',

@@ -6,7 +6,7 @@ const tabs = [
     label: 'Bench',
     under: ['/build', '/mix', '/oven', '/weigh', '/measure', '/start', '/clocks', '/timer'],
   },
-  { to: '/plans', label: 'Plans', under: ['/plans', '/plan', '/hand/plan'] },
+  { to: '/plans', label: 'Plans', under: ['/plans', '/plan', '/ledger', '/hand/plan'] },
   { to: '/record', label: 'Record', under: ['/record', '/hand/build', '/compare', '/factors'] },
   { to: '/shelf', label: 'Shelf', under: ['/shelf', '/lots', '/data', '/settings'] },
 ] as const;
