@@ -22,7 +22,10 @@ export type StoreName = 'tubewright' | 'tubewright-demo';
 
 const nothing: Refilled = { database: 0, lines: 0 };
 
-export async function openStore(options: { name: StoreName; summarize: Summarize }): Promise<OpenResult> {
+export async function openStore(options: {
+  name: StoreName;
+  summarize: () => Promise<Summarize>;
+}): Promise<OpenResult> {
   const { name } = options;
   // Started first: the worker comes up while the database opens.
   const lines = new Lines(name);
@@ -108,7 +111,7 @@ interface Parts {
   tabs: Tabs;
   writer: Writer;
   compared: Promise<Refilled>;
-  summarize: Summarize;
+  summarize: () => Promise<Summarize>;
 }
 
 function assemble(parts: Parts): Store {

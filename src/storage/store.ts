@@ -7,7 +7,7 @@ import type { BackupOptions } from './backup.ts';
 import type { Checked, RestoreOutcome } from './backup-check.ts';
 import type { Counts } from './reader.ts';
 
-/** Folds one subject into its cached summary. The app passes it in, so that storage needs no calc. */
+/** Folds one subject into its cached summary. The app passes it in when it is needed, so that storage needs no calc. */
 export type Summarize = (header: Header, entries: readonly AnyEntry[]) => Summary;
 
 export interface Batch {

@@ -1,6 +1,8 @@
 import * as z from 'zod/mini';
+import { closedSince } from '#shared/record/build-state.ts';
 import type { AnyEntry } from '#shared/record/entry.ts';
-import { type Header, readEntry, readHeader } from '#shared/record/read.ts';
+import { holding, settle } from '#shared/record/journal.ts';
+import { readEntry, readHeader } from '#shared/record/read.ts';
 import { foldVersion, type Summary, summary as summarySchema } from '#shared/record/summary.ts';
 import type { Connection } from './connection.ts';
 import { ofSubject } from './reader.ts';
@@ -16,7 +18,8 @@ interface PageOptions {
 export class Summaries {
   constructor(
     private readonly connection: Connection,
-    private readonly summarize: Summarize,
+    /** Comes when the first summary is made: the first screen does without. */
+    private readonly load: () => Promise<Summarize>,
   ) {}
 
   async one(subject: string): Promise<Summary | undefined> {
@@ -40,21 +43,31 @@ export class Summaries {
     return next === undefined ? { summaries } : { summaries, next };
   }
 
-  /** What is not closed, after making anew what was dropped. */
+  /** What is not closed. Of what was written to since its summary was made, the entries themselves tell. */
   async openSubjects(): Promise<string[]> {
-    await this.makeDropped();
-    return this.connection.transact(['summaries'], 'readonly', (transaction) =>
-      transaction.objectStore('summaries').index('byOpen').getAllKeys(),
+    return this.connection.transact(
+      ['headers', 'entries', 'summaries', 'meta'],
+      'readonly',
+      async (transaction) => {
+        const open = await transaction.objectStore('summaries').index('byOpen').getAllKeys();
+        const dropped = await transaction.objectStore('meta').getAllKeys(droppedKeys());
+        for (const subject of dropped.map(subjectOf)) {
+          const header = await transaction.objectStore('headers').get(subject);
+          const raw = await transaction.objectStore('entries').index('bySubject').getAll(ofSubject(subject));
+          if (readHeader(header).ok && isOpen(raw)) open.push(subject);
+        }
+        return [...new Set(open)].sort();
+      },
     );
   }
 
   /** Makes every dropped summary again. */
   async makeDropped(onProgress?: (share: number) => void): Promise<void> {
     const dropped = await this.connection.transact(['meta'], 'readonly', (transaction) =>
-      transaction.objectStore('meta').getAllKeys(IDBKeyRange.bound(['dropped'], ['dropped', []])),
+      transaction.objectStore('meta').getAllKeys(droppedKeys()),
     );
     for (const [i, key] of dropped.entries()) {
-      if (Array.isArray(key)) await this.makeAnew(String(key[1]));
+      await this.makeAnew(subjectOf(key));
       onProgress?.((i + 1) / dropped.length);
     }
   }
@@ -63,7 +76,9 @@ export class Summaries {
    * Reads, folds and keeps in one transaction: an entry written in between would leave a summary without it that
    * looks current.
    */
-  private makeAnew(subject: string): Promise<Summary | undefined> {
+  private async makeAnew(subject: string): Promise<Summary | undefined> {
+    // Before the transaction, which would be over by the time it came.
+    const summarize = await this.load();
     return this.connection.transact(
       ['headers', 'entries', 'summaries', 'meta'],
       'readwrite',
@@ -72,21 +87,12 @@ export class Summaries {
         const header = readHeader(await transaction.objectStore('headers').get(subject));
         if (!header.ok) return undefined;
         const raw = await transaction.objectStore('entries').index('bySubject').getAll(ofSubject(subject));
-        const made = this.fold(header.value, raw);
+        const made = summarize(header.value, readAll(raw));
         await transaction.objectStore('summaries').put(made);
         return made;
       },
       'relaxed',
     );
-  }
-
-  private fold(header: Header, raw: readonly unknown[]): Summary {
-    const entries: AnyEntry[] = [];
-    for (const one of raw) {
-      const entry = readEntry(one);
-      if (entry.ok) entries.push(entry.value);
-    }
-    return this.summarize(header, entries);
   }
 
   private subjectsAfter(
@@ -121,3 +127,16 @@ function current(kept: unknown): Summary | undefined {
   const parsed = z.safeParse(summarySchema, kept);
   return parsed.success && parsed.data.foldVersion === foldVersion ? parsed.data : undefined;
 }
+
+/** What marks the subjects whose summary was dropped. */
+const droppedKeys = () => IDBKeyRange.bound(['dropped'], ['dropped', []]);
+const subjectOf = (key: IDBValidKey): string => (Array.isArray(key) ? String(key[1]) : '');
+
+function readAll(raw: readonly unknown[]): AnyEntry[] {
+  return raw.flatMap((one) => {
+    const entry = readEntry(one);
+    return entry.ok ? [entry.value] : [];
+  });
+}
+
+const isOpen = (raw: readonly unknown[]): boolean => closedSince(holding(settle(readAll(raw)))) === undefined;

@@ -61,7 +61,7 @@ describe('the lines file', () => {
     const { store, kept } = await filled();
     await store.close();
     await deleteDB(name);
-    const result = await openStore({ name, summarize });
+    const result = await openStore({ name, summarize: async () => summarize });
     if (!result.ok) throw new Error(result.detail);
     expect(result.refilled).toEqual({ database: 10, lines: 0 });
     expect(await state(result.store)).toEqual(kept);

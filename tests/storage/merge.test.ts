@@ -12,7 +12,7 @@ type PhoneName = (typeof phones)[number];
 const opened: Store[] = [];
 
 async function phone(name: PhoneName): Promise<Store> {
-  const result = await openStore({ name, summarize });
+  const result = await openStore({ name, summarize: async () => summarize });
   if (!result.ok) throw new Error(result.detail);
   opened.push(result.store);
   return result.store;

@@ -133,7 +133,7 @@ describe('a database of a newer version', () => {
     });
     await newer.put('headers', ovenLoad('o1', 5));
     newer.close();
-    const result = await openStore({ name, summarize });
+    const result = await openStore({ name, summarize: async () => summarize });
     expect(result).toMatchObject({ ok: false, reason: 'newerVersion' });
     const after = await openDB(name);
     expect([after.version, [...after.objectStoreNames]]).toEqual([

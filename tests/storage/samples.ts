@@ -45,7 +45,7 @@ export const summarize: Summarize = (header, entries) =>
 const opened = new Set<Store>();
 
 export async function open(fold: Summarize = summarize): Promise<Store> {
-  const result = await openStore({ name, summarize: fold });
+  const result = await openStore({ name, summarize: async () => fold });
   if (!result.ok) throw new Error(`${result.reason}: ${result.detail}`);
   opened.add(result.store);
   return result.store;

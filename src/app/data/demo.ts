@@ -46,7 +46,7 @@ async function fetchShop(): Promise<string | undefined> {
 /** Fills the demo's own database; the builder's is neither opened nor written. */
 async function fillDemo(text: string): Promise<boolean> {
   await deleteStore(demoStore);
-  const opened = await openStore({ name: demoStore, summarize });
+  const opened = await openStore({ name: demoStore, summarize: async () => summarize });
   if (!opened.ok) return false;
   const { store } = opened;
   try {

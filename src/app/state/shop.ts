@@ -1,7 +1,6 @@
 import { signal } from '@preact/signals';
 import { openStore } from '#storage/open-store.ts';
 import { type OpenFailure, type Refilled, type Store, WriteError } from '#storage/store.ts';
-import { summarize } from './summarize.ts';
 
 export type Shop =
   | { phase: 'opening' }
@@ -35,7 +34,10 @@ export function chooseShop(which: 'own' | 'demo'): void {
 
 export async function openShop(): Promise<Store | undefined> {
   const demo = demoChosen();
-  const result = await openStore({ name: demo ? 'tubewright-demo' : 'tubewright', summarize });
+  const result = await openStore({
+    name: demo ? 'tubewright-demo' : 'tubewright',
+    summarize: () => import('./summarize.ts').then((m) => m.summarize),
+  });
   if (!result.ok) {
     shop.value = { phase: 'failed', reason: result.reason, detail: result.detail };
     return undefined;
