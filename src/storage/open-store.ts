@@ -1,8 +1,7 @@
 import { deleteDB } from 'idb';
 import { v7 } from 'uuid';
 import { recordStores } from './admit.ts';
-import { backup } from './backup.ts';
-import { checkBackup } from './backup-check.ts';
+import type { BackupOptions } from './backup.ts';
 import { compareAll, compareTails, type Marks } from './compare.ts';
 import { Connection } from './connection.ts';
 import { failureOf } from './database.ts';
@@ -10,7 +9,6 @@ import { Ids } from './ids.ts';
 import { Lines } from './lines.ts';
 import { slotOf } from './lines-protocol.ts';
 import { Reader } from './reader.ts';
-import { restore } from './restore.ts';
 import type { SlotMark } from './schema.ts';
 import type { OpenResult, Refilled, Store, Summarize } from './store.ts';
 import { Summaries } from './summaries.ts';
@@ -144,9 +142,11 @@ function assemble(parts: Parts): Store {
     onLost: (listener) => connection.onLost(listener),
     counts: () => reader.counts(),
     linesKept: () => lines.kept(),
-    backup: (options) => backup(connection, options),
-    checkBackup,
-    restore: (checked, onProgress) => restore({ connection, reader, writer, summaries }, checked, onProgress),
+    backup: (options) => backupOf(connection, options),
+    async restore(checked, onProgress) {
+      const { restore } = await import('./restore.ts');
+      return restore({ connection, reader, writer, summaries }, checked, onProgress);
+    },
     async close() {
       await writer.settled();
       await release();
@@ -189,4 +189,10 @@ async function remove(folder: FileSystemDirectoryHandle, file: string): Promise<
       await new Promise((resolve) => setTimeout(resolve, betweenTries));
     }
   }
+}
+
+/** Rarely wanted, so not in the first script. */
+async function* backupOf(connection: Connection, options: BackupOptions): AsyncGenerator<string> {
+  const { backup } = await import('./backup.ts');
+  yield* backup(connection, options);
 }

@@ -88,7 +88,6 @@ export interface Store {
   linesKept(): boolean;
   /** `only`: some subjects and documents, in the same form, for another phone to merge. */
   backup(options: BackupOptions): AsyncGenerator<string>;
-  checkBackup(text: string): Checked;
   /**
    * Merges a checked backup: union of entries, headers and revisions. Writing it twice changes nothing. Refused
    * before anything is written when an id is here with other content; throws WriteError.

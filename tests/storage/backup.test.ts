@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Checked } from '#storage/backup-check.ts';
+import { type Checked, checkBackup } from '#storage/backup-check.ts';
 import { crc32, hex32 } from '#storage/crc32.ts';
 import { deleteStore } from '#storage/open-store.ts';
 import type { Store } from '#storage/store.ts';
@@ -50,7 +50,7 @@ describe('a backup', () => {
     await store.close();
     await deleteStore(name);
     const fresh = await open();
-    const outcome = await fresh.restore(good(fresh.checkBackup(text)));
+    const outcome = await fresh.restore(good(checkBackup(text)));
     expect(outcome).toEqual({
       ok: true,
       added: { headers: 2, entries: 3, revisions: 3, photos: 1 },
@@ -63,7 +63,7 @@ describe('a backup', () => {
 
   it('merged twice changes nothing the second time', async () => {
     await fill(store);
-    const checked = good(store.checkBackup(await backupText(store)));
+    const checked = good(checkBackup(await backupText(store)));
     const before = await state(store);
     const nothing = { headers: 0, entries: 0, revisions: 0, photos: 0 };
     expect(await store.restore(checked)).toEqual({ ok: true, added: nothing, already: 9, conflicts: [] });
@@ -81,9 +81,9 @@ describe('a backup', () => {
     await store.close();
     await deleteStore(name);
     const ours = await open();
-    await ours.restore(good(ours.checkBackup(base)));
+    await ours.restore(good(checkBackup(base)));
     await ours.write({ revisions: [cloth('d1', 'r3', ['r1'])], entries: [note('e3', 'o1')] });
-    expect(await ours.restore(good(ours.checkBackup(theirs)))).toMatchObject({
+    expect(await ours.restore(good(checkBackup(theirs)))).toMatchObject({
       added: { entries: 1, revisions: 2 },
       already: 3,
       conflicts: ['d1'],
@@ -93,7 +93,7 @@ describe('a backup', () => {
 
   it('without photos has none, and says so', async () => {
     await fill(store);
-    const checked = good(store.checkBackup(await backupText(store, false)));
+    const checked = good(checkBackup(await backupText(store, false)));
     expect([checked.counts.photos, checked.photos]).toEqual([0, []]);
   });
 
@@ -101,11 +101,11 @@ describe('a backup', () => {
     await fill(store);
     const text = await backupText(store);
     const mangled = `\uFEFF${text.replaceAll('\n', '\r\n')}\r\n\r\n`;
-    expect(good(store.checkBackup(mangled)).records).toEqual(good(store.checkBackup(text)).records);
+    expect(good(checkBackup(mangled)).records).toEqual(good(checkBackup(text)).records);
   });
 
   it('of an empty shop is a backup', async () => {
-    const checked = good(store.checkBackup(await backupText(store)));
+    const checked = good(checkBackup(await backupText(store)));
     expect([checked.records, checked.at]).toEqual([[], 1_700_000_000_000]);
   });
 
@@ -117,7 +117,7 @@ describe('a backup', () => {
     await deleteStore(name);
     const fresh = await open();
     const shares: number[] = [];
-    await fresh.restore(good(fresh.checkBackup(text)), (share) => shares.push(share));
+    await fresh.restore(good(checkBackup(text)), (share) => shares.push(share));
     expect(await state(fresh)).toEqual(before);
     expect(shares.at(-1)).toBe(1);
     expect(shares.every((s, i) => s >= 0 && s <= 1 && s >= (shares[i - 1] ?? 0))).toBe(true);
@@ -126,7 +126,7 @@ describe('a backup', () => {
 
 describe('a backup is refused, with reason and line,', () => {
   const refusal = (text: string) => {
-    const checked = store.checkBackup(text);
+    const checked = checkBackup(text);
     return checked.ok ? 'taken' : `${checked.reason} ${checked.line}`;
   };
   let text: string;
@@ -228,7 +228,7 @@ describe('a backup is refused, with reason and line,', () => {
     const other = forge(text, (lines) =>
       lines.splice(-1, 1, (lines.at(-1) ?? '').replace(btoa('gelled cup'), btoa('spoilt cup'))),
     );
-    expect(await store.restore(good(store.checkBackup(other)))).toMatchObject({
+    expect(await store.restore(good(checkBackup(other)))).toMatchObject({
       ok: false,
       reason: 'photo',
       line: at,
@@ -243,7 +243,7 @@ describe('a backup is refused, with reason and line,', () => {
       const at = lines.findIndex((l) => l.includes('"better"'));
       lines[at] = (lines[at] ?? '').replace('"better"', '"bitter"');
     }).replace('"headers":2,"revisions":3,"entries":3', '"headers":1,"revisions":3,"entries":4');
-    const outcome = await store.restore(good(store.checkBackup(changed)));
+    const outcome = await store.restore(good(checkBackup(changed)));
     expect(outcome).toMatchObject({ ok: false, reason: 'conflict' });
     expect(!outcome.ok && changed.split('\n')[outcome.line - 1]).toContain('"bitter"');
     expect(await state(store)).toEqual(before);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Checked } from '#storage/backup-check.ts';
+import { type Checked, checkBackup } from '#storage/backup-check.ts';
 import { crc32, hex32 } from '#storage/crc32.ts';
 import type { Store } from '#storage/store.ts';
 import { backupText, cleanUp, cloth, note, open, ovenLoad, photo, state } from './samples.ts';
@@ -23,7 +23,7 @@ beforeAll(async () => {
   text = await backupText(store);
   bytes = new TextEncoder().encode(text);
   before = await state(store);
-  const checked = store.checkBackup(text);
+  const checked = checkBackup(text);
   if (!checked.ok) throw new Error(checked.detail);
   ({ records, photos } = checked);
 });
@@ -45,7 +45,7 @@ describe('a damaged backup', () => {
       fc.property(flip, ([at, bits]) => {
         const damaged = bytes.slice();
         damaged[at] = (damaged[at] ?? 0) ^ bits;
-        harmless(store.checkBackup(new TextDecoder().decode(damaged)));
+        harmless(checkBackup(new TextDecoder().decode(damaged)));
       }),
       { numRuns: 1500 },
     );
@@ -62,7 +62,7 @@ describe('a damaged backup', () => {
           double: [...head, ...cut, ...cut, ...rest],
           move: [...rest, ...cut, ...head],
         }[kind];
-        harmless(store.checkBackup(new TextDecoder().decode(Uint8Array.from(damaged))));
+        harmless(checkBackup(new TextDecoder().decode(Uint8Array.from(damaged))));
       }),
       { numRuns: 600 },
     );
@@ -70,7 +70,7 @@ describe('a damaged backup', () => {
 
   it('cut off anywhere is refused', () => {
     for (let end = 0; end < bytes.length - 1; end++) {
-      expect(store.checkBackup(new TextDecoder().decode(bytes.slice(0, end))).ok).toBe(false);
+      expect(checkBackup(new TextDecoder().decode(bytes.slice(0, end))).ok).toBe(false);
     }
   });
 
@@ -102,7 +102,7 @@ describe('a damaged backup', () => {
         body[1 + at] = line;
         const joined = body.map((l) => `${l}\n`).join('');
         end.crc32 = hex32(crc32(new TextEncoder().encode(joined)));
-        const checked = store.checkBackup(`${joined}${JSON.stringify(end)}\n`);
+        const checked = checkBackup(`${joined}${JSON.stringify(end)}\n`);
         if (checked.ok) await store.restore(checked);
       }),
       { numRuns: 150 },
@@ -114,7 +114,7 @@ describe('a damaged backup', () => {
 
   it('changed nothing that is stored, and the good one changes nothing either', async () => {
     const now = await state(store);
-    const checked = store.checkBackup(text);
+    const checked = checkBackup(text);
     if (!checked.ok) throw new Error(checked.detail);
     expect(await store.restore(checked)).toMatchObject({ ok: true, already: 5 });
     expect(await state(store)).toEqual(now);

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { loggerFileType } from '#shared/record/logger-file.ts';
+import { checkBackup } from '#storage/backup-check.ts';
 import { deleteStore } from '#storage/open-store.ts';
 import type { Store } from '#storage/store.ts';
 import { backupText, cleanUp, name, open, photo } from './samples.ts';
@@ -25,7 +26,7 @@ it('the bytes of a logger’s file go into a backup without photos, and come bac
   await store.close();
   await deleteStore(name);
   const fresh = await open();
-  const checked = fresh.checkBackup(backup);
+  const checked = checkBackup(backup);
   if (!checked.ok) throw new Error(checked.detail);
   expect(checked.counts.photos).toBe(1);
   expect(await fresh.restore(checked)).toMatchObject({ ok: true, added: { photos: 1 } });
@@ -53,11 +54,11 @@ it('a backup whose logger’s file is cut short or changed is refused, and nothi
   const withData = (data: string) =>
     lines.map((l, i) => (i === at ? JSON.stringify({ ...line, data }) : l)).join('\n');
   const short = withData(line.data.slice(4));
-  expect(store.checkBackup(short)).toMatchObject({ ok: false, reason: 'photo', line: at + 1 });
+  expect(checkBackup(short)).toMatchObject({ ok: false, reason: 'photo', line: at + 1 });
 
   const other = btoa(text.replace('23,5', '99,5'));
   const changed = withData(other);
-  expect(store.checkBackup(changed)).toMatchObject({ ok: false, reason: 'checksum' });
+  expect(checkBackup(changed)).toMatchObject({ ok: false, reason: 'checksum' });
 });
 
 it('a file under a name that is not its own is not kept', async () => {
