@@ -99,14 +99,13 @@ export function WeightBars({ parts }: { parts: readonly PartSum[] }) {
               text-anchor={i === 0 ? 'start' : i === marks.length - 1 ? 'end' : 'middle'}
             >
               {m}
-              {i === marks.length - 1 ? ` ${unit}` : ''}
             </text>
           </g>
         ))}
       </svg>
       <p class="bars-key quiet small">
         <span class="key-actual" /> weighed <span class="key-planned" /> by plan{' '}
-        <span class="key-budget">▼</span> budget
+        <span class="key-budget">▼</span> budget, in {unit}
       </p>
     </div>
   );

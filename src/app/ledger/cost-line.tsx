@@ -14,7 +14,7 @@ export function CostLine({ parts }: { parts: readonly StructurePart[] }) {
   const missing = [...new Set(costs.flatMap((c) => c.missing))];
   return (
     <>
-      <Lines rows={[['Cloth, resin and tape for its tubes', show(total, 'number', 0)]]} />
+      <Lines rows={[['Material of its tubes', show(total, 'number', 0)]]} />
       {missing.length > 0 && (
         <p class="quiet small">Not all of it has a price on the shelf: {missing.join(', ')}.</p>
       )}

@@ -1,7 +1,11 @@
-import { show } from '#app/state/show.ts';
+import { settings } from '#app/state/settings.ts';
+import { show, showSplit } from '#app/state/show.ts';
 import type { PartSum, StructureSum } from './reckon.ts';
 
 export const grams = (kg: number): string => show(kg, 'mass', 0);
+
+/** The same in two parts, for the figure that matters: a gram is a hair, an ounce is not. */
+export const bigGrams = (kg: number) => showSplit(kg, 'mass', settings.value.units === 'metric' ? 0 : 1);
 
 /** What differs by less is the scale, kg */
 const slight = 0.0005;

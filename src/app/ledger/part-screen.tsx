@@ -6,10 +6,10 @@ import { Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
 import { useAllSummaries } from '#app/state/all-summaries.ts';
 import { type Doc, findDoc } from '#app/state/documents.ts';
-import { show, showSplit } from '#app/state/show.ts';
+import { show } from '#app/state/show.ts';
 import type { StructurePart } from '#shared/record/structure.ts';
 import type { BuildSummary } from '#shared/record/summary.ts';
-import { grams, madeWords, partTitle, wentWhere } from './ledger-words.ts';
+import { bigGrams, grams, madeWords, partTitle, wentWhere } from './ledger-words.ts';
 import { assignedTo, factsOf, offeredTo, titleOf } from './part-facts.ts';
 import { type PartSum, reckonPart } from './reckon.ts';
 import { saveStructure, withPart } from './save.ts';
@@ -79,7 +79,7 @@ function Offered({ found, part, builds }: Props) {
 function PartFigure({ sum }: { sum: PartSum }) {
   const { expected, budget, over } = sum;
   const matters = over === undefined ? expected : Math.abs(over);
-  const { figure, unit } = matters === undefined ? { figure: '–', unit: '' } : showSplit(matters, 'mass', 0);
+  const { figure, unit } = matters === undefined ? { figure: '–', unit: '' } : bigGrams(matters);
   const label =
     over === undefined || budget === undefined
       ? madeWords(sum)

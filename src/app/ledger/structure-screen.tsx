@@ -8,22 +8,22 @@ import { Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
 import { useAllSummaries } from '#app/state/all-summaries.ts';
 import { type Doc, findDoc } from '#app/state/documents.ts';
-import { show, showSplit } from '#app/state/show.ts';
+import { show } from '#app/state/show.ts';
 import type { BuildSummary } from '#shared/record/summary.ts';
 import { WeightBars } from './bars.tsx';
 import { CostLine } from './cost-line.tsx';
 import { sumOf } from './ledger-screen.tsx';
-import { grams, isOver, leftLabel, madeWords, partTitle, wentWhere } from './ledger-words.ts';
+import { bigGrams, grams, isOver, leftLabel, madeWords, partTitle, wentWhere } from './ledger-words.ts';
 import type { PartSum, StructureSum } from './reckon.ts';
 
 /** Grams left, or over, with what they follow from. */
 function Left({ sum }: { sum: StructureSum }) {
   const { left, budget = 0, actual, toGo } = sum;
   if (left === undefined) {
-    const { figure, unit } = showSplit(sum.expected, 'mass', 0);
+    const { figure, unit } = bigGrams(sum.expected);
     return <BigFigure figure={figure} unit={unit} label="weighed and by plan; it has no budget yet" />;
   }
-  const { figure, unit } = showSplit(Math.abs(left), 'mass', 0);
+  const { figure, unit } = bigGrams(Math.abs(left));
   return (
     <>
       <BigFigure figure={figure} unit={unit} label={left < 0 ? `▲ ${leftLabel(sum)}` : leftLabel(sum)} />
