@@ -1,3 +1,4 @@
+import { canWords } from '#app/mix/mix-words.ts';
 import { hardenerPerResin } from '#app/mix/recipe.ts';
 import { show } from '#app/state/show.ts';
 import type { Body } from '#shared/record/revision.ts';
@@ -27,7 +28,7 @@ const say: { [T in ShelfType]: (body: Body<T>) => ItemWords } = {
     value: show(c.arealWeight, 'arealWeight'),
   }),
   resin: (r) => ({
-    about: `${r.hardener}. ${gramsWords(hardenerPerResin(r))}. Cups up to ${show(r.largestCup, 'mass', 0)}`,
+    about: `${canWords(r)}. ${gramsWords(hardenerPerResin(r))}. Cups up to ${show(r.largestCup, 'mass', 0)}`,
     value: formatDuration(r.potLife.time),
   }),
   release: (r) => ({
