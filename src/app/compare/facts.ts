@@ -1,6 +1,7 @@
 import { type Made, ratingOf } from '#app/learned/made-facts.ts';
 import { outcomeWords } from '#app/record/say-entry.ts';
 import { ratingNames, ratingWords } from '#app/results/rating-words.ts';
+import { showPly } from '#app/results/show-ply.ts';
 import { show } from '#app/state/show.ts';
 import { ratingsOf } from '#shared/record/entry.ts';
 import type { Quantity } from '#shared/units/quantity.ts';
@@ -31,8 +32,8 @@ function measured(
   label: string,
   value: NumberFact['value'],
   unit: { quantity: Quantity; digits?: number; matters: number },
+  shown = (v: number) => show(v, unit.quantity, unit.digits),
 ): NumberFact {
-  const shown = (v: number) => show(v, unit.quantity, unit.digits);
   return {
     key,
     label,
@@ -91,11 +92,13 @@ export const facts: readonly Fact[] = [
   measured('tube', 'Tube', (m) => m.tube, mass(0, 0.005)),
   measured('resinShare', 'Resin in the laminate', (m) => m.resinShare, share(0.02)),
   measured('fiberVolume', 'Fiber volume', (m) => m.fiberVolume, share(0.02)),
-  measured('plyThickness', 'A cured ply', (m) => m.plyThickness, {
-    quantity: 'thickness',
-    digits: 3,
-    matters: 0.00001,
-  }),
+  measured(
+    'plyThickness',
+    'A cured ply',
+    (m) => m.plyThickness,
+    { quantity: 'thickness', matters: 0.00001 },
+    showPly,
+  ),
   measured('loss', 'Lost in each cup', (m) => m.lossPerCup, mass(1, 0.001)),
   measured('squeezedOut', 'Squeezed out', (m) => m.squeezedOut, share(0.02)),
   measured('totalLoss', 'Total loss a cup', (m) => m.totalLossPerCup, mass(1, 0.002)),

@@ -35,7 +35,7 @@ function Head({ build }: { build: BuildSummary }) {
 }
 
 /** A figure and its sign stay on one line. */
-const short = 12;
+const short = 9;
 
 const cellClass = ({ mark, text }: Cell) =>
   `${mark ? `compare-marked compare-${mark}` : ''} ${text.length <= short ? 'compare-short' : ''}`.trim();

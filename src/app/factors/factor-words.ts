@@ -1,5 +1,6 @@
 import type { Factor, FactorKind } from '#app/learned/factors.ts';
 import { fromTo } from '#app/results/from-to.ts';
+import { showPly } from '#app/results/show-ply.ts';
 import { findDoc } from '#app/state/documents.ts';
 import { show } from '#app/state/show.ts';
 import type { Quantity } from '#shared/units/quantity.ts';
@@ -56,7 +57,6 @@ export const kindWords: Record<FactorKind, KindWords> = {
   plyThickness: {
     title: 'A cured ply',
     quantity: 'thickness',
-    digits: 3,
     formula: 'mean wall / plies',
     asks: 'Counts a tube that was measured round at a station and more, by cloth.',
     source: 'ASTM D3171, method II',
@@ -87,7 +87,7 @@ export const kindWords: Record<FactorKind, KindWords> = {
 };
 
 export const shownAs = (kind: FactorKind, value: number): string =>
-  show(value, kindWords[kind].quantity, kindWords[kind].digits);
+  kind === 'plyThickness' ? showPly(value) : show(value, kindWords[kind].quantity, kindWords[kind].digits);
 
 const things = ({ kind, spread: { count } }: Factor) =>
   `${count} ${kind === 'overshoot' ? 'oven load' : 'build'}${count === 1 ? '' : 's'}`;

@@ -6,6 +6,7 @@ import type { Factor } from '#app/learned/factors.ts';
 import { madeOfAll } from '#app/learned/made-facts.ts';
 import { shopValues } from '#app/learned/shop-values.ts';
 import { QuantityField } from '#app/parts/field.tsx';
+import { showPly } from '#app/results/show-ply.ts';
 import { useAllSummaries } from '#app/state/all-summaries.ts';
 import { findDoc } from '#app/state/documents.ts';
 import { show } from '#app/state/show.ts';
@@ -54,7 +55,7 @@ function bookOf(draft: MakingDraft, key: Learnable): Book {
       const ply = cloth && volume !== undefined ? plyThickness(cloth, volume) : undefined;
       return {
         value: undefined,
-        says: ply === undefined ? 'none' : show(ply, 'thickness', 3),
+        says: ply === undefined ? 'none' : showPly(ply),
         why: 'from cloth and fiber volume',
       };
     }
