@@ -8,7 +8,7 @@ import { useAllSummaries } from '#app/state/all-summaries.ts';
 import { settings } from '#app/state/settings.ts';
 import { chosen, chosenIsThere, chosenOf, loadChosen } from './chosen.ts';
 import { compareBuilds } from './rows.ts';
-import { DifferTable, SameList } from './side-by-side.tsx';
+import { DifferTable, SameList, useColumns } from './side-by-side.tsx';
 import { sentencesOf } from './tellings.ts';
 import './compare.css';
 
@@ -38,6 +38,7 @@ function SideBySide({ made }: { made: readonly Made[] }) {
   const { units } = settings.value;
   const shown = useMemo(() => made.slice(-mostColumns), [made]);
   const { differ, same } = useMemo(() => compareBuilds(shown), [shown, units]);
+  const columns = useColumns(shown.length);
   const sentences = useMemo(() => sentencesOf(made), [made, units]);
   return (
     <>
@@ -54,10 +55,10 @@ function SideBySide({ made }: { made: readonly Made[] }) {
       {differ.length === 0 ? (
         <p>Nothing that was weighed, measured, read or rated tells these apart.</p>
       ) : (
-        <DifferTable made={shown} rows={differ} />
+        <DifferTable made={shown} rows={differ} columns={columns} />
       )}
       <SameList same={same} of={shown.length} />
-      <Noted made={shown} />
+      <Noted made={shown.slice(0, columns)} />
     </>
   );
 }

@@ -6,11 +6,11 @@ import type { BuildSummary } from '#shared/record/summary.ts';
 import { formatDay } from '#shared/units/time.ts';
 import type { Cell, FactRow, Sameness } from './rows.ts';
 
-/** As many columns as a wide screen shows at once come first, the others while it is looked at. */
-const firstColumns = 8;
+/** As many as a phone shows at once come first, the others while they are looked at. */
+const firstColumns = 4;
 const columnsAtATime = 8;
 
-function useColumns(count: number): number {
+export function useColumns(count: number): number {
   const drawn = useSignal(firstColumns);
   const going = drawn.value < count;
   useEffect(() => {
@@ -40,9 +40,15 @@ const short = 9;
 const cellClass = ({ mark, text }: Cell) =>
   `${mark ? `compare-marked compare-${mark}` : ''} ${text.length <= short ? 'compare-short' : ''}`.trim();
 
+interface TableProps {
+  made: readonly Made[];
+  rows: readonly FactRow[];
+  /** So many of them are drawn so far. */
+  columns: number;
+}
+
 /** Facts down the side, builds across: the names of the facts stay while the builds slide by under the thumb. */
-export function DifferTable({ made, rows }: { made: readonly Made[]; rows: readonly FactRow[] }) {
-  const columns = useColumns(made.length);
+export function DifferTable({ made, rows, columns }: TableProps) {
   return (
     <section class="compare-slide" aria-label="What differs">
       <table class="compare" style={{ '--builds': made.length }}>
