@@ -2,7 +2,7 @@ import { deleteDB } from 'idb';
 import { v7 } from 'uuid';
 import { recordStores } from './admit.ts';
 import type { BackupOptions } from './backup.ts';
-import { compareAll, compareTails, type Marks } from './compare.ts';
+import type { Marks } from './compare.ts';
 import { Connection } from './connection.ts';
 import { failureOf } from './database.ts';
 import { Ids } from './ids.ts';
@@ -49,18 +49,24 @@ export async function openStore(options: {
   if (empty) {
     // The first screen would show an empty shop: a lost database is refilled before anybody looks.
     await lines.ready;
-    refilled = await compareAll(copies, marks).catch(() => nothing);
+    refilled = await comparing()
+      .then(({ compareAll }) => compareAll(copies, marks))
+      .catch(() => nothing);
   }
   const compared = empty
     ? Promise.resolve(refilled)
     : idle()
         .then(() => lines.ready)
-        .then(() => compareTails(copies, marks))
+        .then(comparing)
+        .then(({ compareTails }) => compareTails(copies, marks))
         // What could not be compared now is compared at the next opening; both copies are as they were.
         .catch(() => nothing);
   const store = assemble({ name, device, ids, tabs, compared, summarize: options.summarize, ...copies });
   return { ok: true, store, refilled };
 }
+
+/** Comes after the first screen, unless the database is empty. */
+const comparing = () => import('./compare.ts');
 
 /** This phone's name in the record, what was last written, and whether there is any record at all. */
 async function begin(connection: Connection): Promise<{ device: string; marks: Marks; empty: boolean }> {

@@ -85,13 +85,17 @@ export async function timed(act: () => Promise<unknown>, lasts: number): Promise
   return { lasts, from, to: Date.now() };
 }
 
+/** What the first clock of the strip has left, s */
+export async function leftNow(phone: Phone): Promise<number> {
+  const says = (await clocks(phone).locator('.clock-strip-figure').textContent()) ?? '';
+  const [, hours = '0', minutes = 'NaN', seconds = 'NaN'] = /(?:(\d+):)?(\d+):(\d\d)\s*left/.exec(says) ?? [];
+  return (Number(hours) * 60 + Number(minutes)) * 60 + Number(seconds);
+}
+
 /** The first clock of the strip has left what it must have, to the second that a screen may be behind. */
 export async function expectLeft(phone: Phone, { lasts, from, to }: Started): Promise<void> {
   const before = Date.now();
-  const [, minutes = 'NaN', seconds = 'NaN'] =
-    /(\d+):(\d\d)\s*left/.exec((await clocks(phone).locator('.clock-strip-figure').textContent()) ?? '') ??
-    [];
-  const left = Number(minutes) * 60 + Number(seconds);
+  const left = await leftNow(phone);
   expect(left).toBeLessThan(lasts - (before - to) / 1000 + 2);
   expect(left).toBeGreaterThan(lasts - (Date.now() - from) / 1000 - 2);
 }
