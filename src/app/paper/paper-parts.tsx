@@ -83,6 +83,7 @@ export function Cups({ state }: { state: BuildState }) {
   const rows = cupRows(state);
   if (rows.length === 0) return null;
   return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what slides sideways must slide by keys too
     <section class="paper-part paper-wide" aria-label="Cups" tabIndex={0}>
       <h2>Cups</h2>
       <Lines head={['Cup', 'resin', 'hardener', 'off', 'hardener in', 'out of cup', 'usable']} rows={rows} />
