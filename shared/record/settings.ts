@@ -11,6 +11,8 @@ export const settings = z.looseObject({
   /** Whether the scale goes on counting over both parts or is zeroed between them. */
   scaleShows: z.enum(['runningTotal', 'zeroedBetween']),
   sound: z.boolean(),
+  /** Alarms are said aloud too, by a voice that lives on the phone. */
+  speech: z.optional(z.boolean()),
   lastBackupAt: z.optional(stamp),
 });
 export type Settings = Known<z.infer<typeof settings>>;

@@ -1,12 +1,12 @@
 import { render } from 'preact';
 import { benchSubject } from '#shared/record/entry.ts';
-import { startAlarms } from './clocks/alarms.ts';
 import { askOnceThereIsABuild } from './data/keep.ts';
 import { loadLastMade } from './making/last-made.ts';
 import { listenForMainKey } from './parts/main-key.ts';
 import { keepInstallOffer } from './platform/install.ts';
 import { startUpdates } from './platform/update.ts';
 import { App, loadAllScreens } from './shell/app.tsx';
+import { fetchLateParts } from './shell/late.ts';
 import { loadDocuments, shelfIsThere } from './state/documents.ts';
 import { loadJournals } from './state/journals.ts';
 import { startTicking } from './state/now.ts';
@@ -42,8 +42,8 @@ async function start(): Promise<void> {
   followTheme();
   startTicking();
   listenForMainKey();
-  if (store) startAlarms();
   render(<App />, root);
+  if (store) fetchLateParts();
   if (store) await fetchTheRest(store);
   whenIdle(loadAllScreens);
   whenIdle(startUpdates);

@@ -20,6 +20,7 @@ export { holdTime, timeAbove } from './hold-time.ts';
 export { type Lamina, laminaStiffness, type ReducedStiffness } from './lamina.ts';
 export { laminateStiffness, type Matrix3, type Ply } from './laminate.ts';
 export { type HeatedPly, laminateExpansion } from './laminate-expansion.ts';
+export { digitHeight, readableFrom } from './legible.ts';
 export { type LifeSpan, lifeEnd, lifeUsed } from './life-spans.ts';
 export { type LimitBreak, limitBreaks } from './limit-breaks.ts';
 export { followingReadings, mandrelTimeConstant } from './mandrel-heat.ts';

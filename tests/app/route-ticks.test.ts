@@ -3,9 +3,7 @@ import { allSteps } from '#app/build/position.ts';
 import {
   enoughWords,
   factsOfStep,
-  factsSince,
   forgottenDrafts,
-  retractDrafts,
   roleTick,
   stillWaiting,
   tickDrafts,
@@ -122,15 +120,6 @@ test('a round is ticked in its own steps only', () => {
   const state = buildOf([{ minute: 1, kind: 'roundStarted', round: 2 }]);
   expect(roleTick(state, 'mix', { round: 2, newId })[0]).toMatchObject({ step: 'mix-cups', round: 2 });
   expect(roleTick(state, 'mix', { round: 3, newId })).toEqual([]);
-});
-
-test('an undo takes out all that one press put in', () => {
-  const before = buildOf([], wax);
-  const after = buildOf(coat(0, 'wax-1', 'c1'), wax);
-  const roots = factsSince(before, after);
-  expect(roots).toHaveLength(2);
-  expect(retractDrafts('build-1', roots).map((d) => d.kind)).toEqual(['retracted', 'retracted']);
-  expect(factsSince(after, after)).toEqual([]);
 });
 
 test('a tick taken back takes its clock with it, and leaves its neighbors', () => {

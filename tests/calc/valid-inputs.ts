@@ -141,6 +141,8 @@ export const validInputs: Record<keyof typeof calc, unknown> = {
   glassTransitionReached: { hottest: 339.15, own: 363.15 },
   hardenerForResin: { resinPoured: 0.0782, hardenerPerResin: 0.3 },
   heatForTransition: { wanted: 333.15, own: 353.15 },
+  digitHeight: { distance: 4 },
+  readableFrom: { height: 0.02 },
   helixLength: { diameter: 0.04, length: 1.9, advance: 0.0127 },
   helixReach: { diameter: 0.04, tapeLength: 50, advance: 0.0127 },
   fitActivation: points,

@@ -17,7 +17,7 @@ export function ClosedBuild({ state, closedAt }: { state: BuildState; closedAt: 
     word.toLowerCase(),
   );
   const when = `${day}, ${formatClockTime(closedAt, zone)}`;
-  const reopen = () => act(state, [{ kind: 'reopened', subject: header.id }], { said: 'Open again' });
+  const reopen = () => act([{ kind: 'reopened', subject: header.id }], { said: 'Open again' });
   return (
     <Screen
       kicker={`${header.name} no. ${header.number}`}

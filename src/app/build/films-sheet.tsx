@@ -30,7 +30,7 @@ export function FilmsSheet({
       { kind: 'filmCount', subject, direction, count: count.value, round } as const,
       ...(right ? roleTick(state, role, { round, newId }) : []),
     ];
-    return act(state, drafts, { said: `Films ${direction}: ${count.value}` });
+    return act(drafts, { said: `Films ${direction}: ${count.value}` });
   };
   const press = async () => {
     if (await write()) onClose();

@@ -37,7 +37,7 @@ export function JudgeSheet({ state, newId, onClose, closing }: Props) {
       ...(closing ? [{ kind: 'closed', subject } as const] : []),
     ];
     const said = `Judged: ${outcomeWords[outcome.value].toLowerCase()}`;
-    if (await act(state, drafts, { said })) onClose();
+    if (await act(drafts, { said })) onClose();
   };
   const word = outcome.value && outcomeWords[outcome.value].toLowerCase();
   return (

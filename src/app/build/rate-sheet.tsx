@@ -16,7 +16,7 @@ function Rating({ state, what }: { state: BuildState; what: RatingOf }) {
   const rate = (value: number, word: string) => {
     if (value === now) return;
     const draft = { kind: 'rating', subject: state.header.id, what, value } as const;
-    return act(state, [draft], { said: `${ratingNames[what]}: ${word}` });
+    return act([draft], { said: `${ratingNames[what]}: ${word}` });
   };
   return (
     <fieldset class="rating">

@@ -27,7 +27,7 @@ export function SamplesSheet({ state, round, newId, onClose }: SheetProps) {
     const felt = samples.value.flatMap((s) => (s.feel ? [sampleDraft(subject, s, s.feel)] : []));
     const tick = allHard(samples.value) ? roleTick(state, 'samples', { round, newId }) : [];
     const said = tick.length > 0 ? 'Every sample is hard' : 'Samples written down';
-    if (await act(state, [...felt, ...tick], { said })) onClose();
+    if (await act([...felt, ...tick], { said })) onClose();
   };
   return (
     <Sheet

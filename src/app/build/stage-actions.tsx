@@ -37,9 +37,7 @@ function Nearby({ state, stage, ticking }: Props) {
   if (step?.step.role === 'rotationOff') {
     const draft = { kind: 'check', subject: id, what: 'gel', outcome: 'notYet' } as const;
     return (
-      <Secondary onPress={() => act(state, [draft], { said: 'Looked: not gelled yet' })}>
-        Not gelled yet
-      </Secondary>
+      <Secondary onPress={() => act([draft], { said: 'Looked: not gelled yet' })}>Not gelled yet</Secondary>
     );
   }
   if (asksForFilms(state, stage)) {
@@ -68,7 +66,7 @@ export function asksForFilms(state: BuildState, { stage, round }: StageState): s
 function Waiting({ state, wait }: { state: BuildState; wait: ClockState }) {
   const draft = { kind: 'clockAnswered', subject: state.header.id, clock: wait.clock } as const;
   return (
-    <HoldAction onHeld={() => act(state, [draft], { said: `Long enough: ${wait.label}` })}>
+    <HoldAction onHeld={() => act([draft], { said: `Long enough: ${wait.label}` })}>
       {enoughWords(wait, now.value)} <small aria-hidden="true">press and hold</small>
     </HoldAction>
   );
@@ -91,7 +89,7 @@ function Main({ state, stage, ticking }: Props) {
   }
   const end = () => {
     if (state.disposition)
-      return act(state, [{ kind: 'closed', subject: id }], { said: `Tube no. ${number} is done` });
+      return act([{ kind: 'closed', subject: id }], { said: `Tube no. ${number} is done` });
     asked.value = { kind: 'close' };
   };
   return <Action onPress={end}>Tube no. {number} is done</Action>;

@@ -54,9 +54,7 @@ function Forgotten({ state, stage }: { state: BuildState; stage: StageState }) {
       <p>
         {steps.length} {steps.length === 1 ? 'step' : 'steps'} before “{before.step.text}” not ticked.
       </p>
-      <Secondary onPress={() => act(state, forgottenDrafts(state, steps), { said })}>
-        All done to here
-      </Secondary>
+      <Secondary onPress={() => act(forgottenDrafts(state, steps), { said })}>All done to here</Secondary>
     </div>
   );
 }

@@ -34,7 +34,7 @@ export function StagesSheet({ state, shown, onJudge, onClose }: Props) {
   const again = async () => {
     const round = state.rounds + 1;
     const said = `Round ${round}: mix to cure again`;
-    if (!(await act(state, [{ kind: 'roundStarted', subject: id, round }], { said }))) return;
+    if (!(await act([{ kind: 'roundStarted', subject: id, round }], { said }))) return;
     onClose();
     const first = state.stages.find((s) => repeating.includes(s.stage));
     goInstead(routeAddress(id, first && { ...first, round }));

@@ -67,7 +67,7 @@ export function SurroundingsSheet({ state, newId, onClose }: SheetProps) {
     );
     const entry = { kind: 'surroundings', subject: state.header.id, ...read, typed } as const;
     const tick = roleTick(state, 'surroundings', { newId });
-    if (!(await act(state, [entry, ...tick], { said: 'Surroundings written down' }))) return;
+    if (!(await act([entry, ...tick], { said: 'Surroundings written down' }))) return;
     drafts.delete(state.header.id);
     onClose();
   };

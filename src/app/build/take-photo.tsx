@@ -13,7 +13,7 @@ export function TakePhoto({ state }: { state: BuildState }) {
     problem.value = taken ? '' : 'Not a picture that this phone can read. Take another.';
     if (!taken) return;
     const draft = { kind: 'photo', subject: state.header.id, hash: taken.record.hash } as const;
-    await act(state, [draft], { said: 'Photo is kept', photos: [taken] });
+    await act([draft], { said: 'Photo is kept', photos: [taken] });
     // The same file chosen again has to count as a change.
     input.value = '';
   };

@@ -97,12 +97,6 @@ export function roleTick(
   return step ? tickDrafts(state, step, newId) : [];
 }
 
-/** What came in since: the roots that an undo takes out again. */
-export function factsSince(before: BuildState, after: BuildState): string[] {
-  const old = new Set(before.facts.map((f) => f.root));
-  return after.facts.filter((f) => !old.has(f.root)).map((f) => f.root);
-}
-
 export const retractDrafts = (subject: string, roots: readonly string[]): EntryDraft[] =>
   roots.map((corrects) => ({ kind: 'retracted', subject, corrects }));
 

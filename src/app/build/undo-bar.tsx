@@ -1,13 +1,15 @@
 import { Secondary } from '#app/parts/action.tsx';
 import { now } from '#app/state/now.ts';
+import { undo, undoable } from '#app/state/undo.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
-import { act, undo, undoable } from './act.ts';
+import { act } from './act.ts';
 import { allSteps, notTickedBefore } from './position.ts';
 import { forgottenDrafts } from './ticks.ts';
 
 function lastPress({ header }: BuildState) {
   const last = undoable.value;
-  return last && last.build === header.id && now.value < last.until ? last : undefined;
+  const isIts = last?.facts.some((f) => f.subject === header.id);
+  return last && isIts && now.value < last.until ? last : undefined;
 }
 
 /** For ten seconds after a press: the way back, among the keys that lie there anyway. */
@@ -29,7 +31,7 @@ export function UndoWords({ state }: { state: BuildState }) {
       {missed.length > 0 && (
         <Secondary
           onPress={() =>
-            act(state, forgottenDrafts(state, missed), { said: `Ticked, times not seen: ${missed.length}` })
+            act(forgottenDrafts(state, missed), { said: `Ticked, times not seen: ${missed.length}` })
           }
         >
           All done to here

@@ -46,7 +46,7 @@ export function useTicking(state: BuildState): Ticking {
     busyUntil.current = Number.POSITIVE_INFINITY;
     try {
       const drafts = tickDrafts(now, step, () => theStore().newId());
-      await act(now, drafts, { said: `Ticked: ${step.step.text}`, step: step.key });
+      await act(drafts, { said: `Ticked: ${step.step.text}`, step: step.key });
     } finally {
       busyUntil.current = performance.now() + bounce;
     }
@@ -74,7 +74,7 @@ export function useTicking(state: BuildState): Ticking {
 
   const takeBack = async (step: StepState) => {
     const drafts = retractDrafts(id, factsOfStep(state, step));
-    if (await act(state, drafts, { said: `Not ticked: ${step.step.text}` })) asked.value = undefined;
+    if (await act(drafts, { said: `Not ticked: ${step.step.text}` })) asked.value = undefined;
   };
 
   return { asked, actionOf, press, touch, open, tick, takeBack };

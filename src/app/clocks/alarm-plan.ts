@@ -49,3 +49,27 @@ export function planAlarms(
   }
   return { alarms, rung: next };
 }
+
+/** What was said aloud last of each clock, by its key. */
+export type Spoken = ReadonlyMap<string, { phase: RunningClock['phase']; at: number }>;
+
+/** A sentence every ten seconds would drive a builder to switch it off, ms */
+const saidEvery = 60_000;
+
+/** Which alarms are said aloud: each phase of a clock once, and what is over once a minute. */
+export function saysAloud(
+  alarms: readonly Alarm[],
+  spoken: Spoken,
+  now: number,
+): { alarms: Alarm[]; spoken: Spoken } {
+  const next = new Map(spoken);
+  const said = alarms.filter(({ clock }) => {
+    const last = spoken.get(clockKey(clock));
+    if (last?.phase !== clock.phase) return true;
+    return clock.phase === 'over' && Math.abs(now - last.at) >= saidEvery;
+  });
+  // One voice at a time: the others are said at the next ringing.
+  const first = said.slice(0, 1);
+  for (const { clock } of first) next.set(clockKey(clock), { phase: clock.phase, at: now });
+  return { alarms: first, spoken: next };
+}

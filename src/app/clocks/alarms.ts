@@ -1,68 +1,47 @@
-import { computed, effect, type ReadonlySignal, signal, untracked } from '@preact/signals';
+import { effect, type ReadonlySignal, untracked } from '@preact/signals';
 import { holdBusyLock } from '#app/platform/busy-lock.ts';
 import { notify, withdraw } from '#app/platform/notify.ts';
-import { type Beep, play, readySound } from '#app/platform/sound.ts';
+import { lengthOf, play, readySound } from '#app/platform/sound.ts';
+import { speak } from '#app/platform/speak.ts';
 import { vibrate } from '#app/platform/vibrate.ts';
 import { keepAwake } from '#app/platform/wake-lock.ts';
 import { now } from '#app/state/now.ts';
 import { settings } from '#app/state/settings.ts';
-import { type Alarm, type AlarmLevel, calling, heardKey, planAlarms, type Rung } from './alarm-plan.ts';
-import { clockKey, type RunningClock } from './clock-list.ts';
-import { overSentence, toneFor, wordsFor } from './clock-words.ts';
+import { type Alarm, planAlarms, type Rung, type Spoken, saysAloud } from './alarm-plan.ts';
+import { alarmLevels, alarmSignals } from './alarm-signals.ts';
+import { callingClocks, heard } from './calling.ts';
+import { clockKey } from './clock-list.ts';
+import { overSentence, wordsFor } from './clock-words.ts';
+import { followDone } from './done-from-note.ts';
 import { anyClockRuns, resinIsWet, runningClocks } from './running.ts';
+import { spokenWords } from './spoken-words.ts';
 
-const low = 660;
-const high = 990;
+let spoken: Spoken = new Map();
 
-/** Told apart with the eyes shut: a rising pair, three even beeps, a long two-tone call. */
-const sounds: Record<AlarmLevel, readonly Beep[]> = {
-  warning: [
-    { pitch: low, lasts: 0.18, rest: 0.08 },
-    { pitch: high, lasts: 0.18, rest: 0 },
-  ],
-  due: Array.from({ length: 3 }, () => ({ pitch: high, lasts: 0.3, rest: 0.15 })),
-  over: Array.from({ length: 6 }, (_, i) => ({ pitch: i % 2 ? low : high, lasts: 0.35, rest: 0.02 })),
-};
-
-const shakes: Record<AlarmLevel, number[]> = {
-  warning: [150, 100, 150],
-  due: [500, 150, 500, 150, 500],
-  over: [800, 200, 800],
-};
-
-const loudest: readonly AlarmLevel[] = ['over', 'due', 'warning'];
-
-const heard = signal<ReadonlySet<string>>(new Set());
-
-/** Clocks that ask for a thumb now. */
-export const callingClocks: ReadonlySignal<readonly RunningClock[]> = computed(() =>
-  calling(runningClocks.value, heard.value),
-);
-
-/** Quiets a warning, whose clock runs on. What is over is answered by an entry instead. */
-export function hearWarnings(): void {
-  const warnings = runningClocks.value.filter((c) => c.phase === 'warning').map(heardKey);
-  if (warnings.length > 0) heard.value = new Set([...heard.value, ...warnings]);
+/** One sentence for the most urgent, after the sound, so that both are heard. */
+function sayAloud(alarms: readonly Alarm[], after: number): void {
+  const said = saysAloud(alarms, spoken, now.value);
+  spoken = said.spoken;
+  const [first] = said.alarms;
+  if (first) setTimeout(() => speak(spokenWords(first.clock)), 1000 * after);
 }
 
 function sayAll(alarms: readonly Alarm[]): void {
-  const level = loudest.find((l) => alarms.some((a) => a.level === l));
+  const level = alarmLevels.filter((l) => alarms.some((a) => a.level === l)).at(-1);
   if (!level) return;
-  if (settings.value.sound) play(sounds[level]);
-  vibrate(shakes[level]);
+  const { beeps, shakes } = alarmSignals[level];
+  const { sound, speech } = settings.value;
+  if (sound) play(beeps);
+  if (speech) sayAloud(alarms, sound ? lengthOf(beeps) : 0);
+  vibrate(shakes);
   if (document.visibilityState !== 'hidden') return;
   for (const { clock } of alarms) {
     const title = clock.phase === 'warning' ? clock.name : overSentence(clock);
     const { word, todo } = wordsFor(clock);
     const body = [clock.of, word, todo].filter(Boolean).join('. ');
-    notify({ title, body, tag: clockKey(clock), hash: '#/clocks' });
+    const done = clock.phase === 'over' ? 'It is done' : undefined;
+    notify({ title, body, tag: clockKey(clock), hash: '#/clocks', done });
   }
-}
-
-/** What a clock that is over sounds like, for trying out; a touch has to have unlocked it. */
-export function tryAlarm(): void {
-  play(sounds.due);
-  vibrate(shakes.due);
 }
 
 function ringWhenDue(): void {
@@ -98,12 +77,6 @@ function holdWhile(reason: string, busy: ReadonlySignal<boolean>): void {
   });
 }
 
-/** How the whole screen flashes: with the sound, since a respirator, a fan and a silent switch defeat it. */
-export const flashTone = computed(() => {
-  const first = callingClocks.value[0];
-  return first && toneFor(first);
-});
-
 /** Once, at the start: from here on clocks are heard, seen and kept awake for. */
 export function startAlarms(): void {
   readySound();
@@ -112,4 +85,5 @@ export function startAlarms(): void {
   holdWhile('a clock is running', anyClockRuns);
   holdWhile('resin is wet', resinIsWet);
   effect(() => keepAwake(anyClockRuns.value));
+  followDone();
 }

@@ -1,5 +1,6 @@
 import { record } from '#app/state/record.ts';
 import { theStore } from '#app/state/shop.ts';
+import { recordUndoable } from '#app/state/undo.ts';
 import { benchSubject, type EntryDraft } from '#shared/record/entry.ts';
 import type { RunningClock } from './clock-list.ts';
 
@@ -10,18 +11,24 @@ const answerDraft = ({ subject, clock }: RunningClock): EntryDraft => ({
   clock,
 });
 
-export const answerClock = (clock: RunningClock): Promise<boolean> => record(answerDraft(clock));
+export const answerClock = (clock: RunningClock): Promise<boolean> =>
+  recordUndoable(answerDraft(clock), { said: `${clock.name}: seen` });
 
 /** Nothing left in the cup; its pot life ends with it. */
-export function emptyCup({ subject, cup }: RunningClock): Promise<boolean> {
-  return cup === undefined ? Promise.resolve(false) : record({ kind: 'cupEmpty', subject, cup });
+export function emptyCup({ subject, cup, name }: RunningClock): Promise<boolean> {
+  if (cup === undefined) return Promise.resolve(false);
+  return recordUndoable({ kind: 'cupEmpty', subject, cup }, { said: `${name} is empty` });
 }
+
+/** What its main key says: a cup is empty, any other wait is over. */
+export const doneWith = (clock: RunningClock): Promise<boolean> =>
+  clock.kind === 'potLife' ? emptyCup(clock) : answerClock(clock);
 
 /** Waits on: the old clock is answered, and a new one lasts as long as was left and so much more, s. */
 export function addTime(clock: RunningClock, seconds: number): Promise<boolean> {
   const { subject, kind, name, warns, step, round, left } = clock;
   if (kind === 'tape' || kind === 'potLife') return Promise.resolve(false);
-  return record([
+  const drafts: EntryDraft[] = [
     answerDraft(clock),
     {
       kind: 'clockStarted',
@@ -34,7 +41,8 @@ export function addTime(clock: RunningClock, seconds: number): Promise<boolean> 
       ...(step !== undefined && { step }),
       ...(round !== undefined && { round }),
     },
-  ]);
+  ];
+  return recordUndoable(drafts, { said: `${name}: ${seconds / 60} min more` });
 }
 
 /** A timer warns a minute before its end, unless it is short, s */

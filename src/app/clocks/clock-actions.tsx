@@ -1,8 +1,10 @@
 import { Action, Beside, Secondary } from '#app/parts/action.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
+import { UndoLast } from '#app/parts/undo-last.tsx';
 import { back } from '#app/router.ts';
-import { callingClocks, hearWarnings } from './alarms.ts';
-import { addTime, answerClock, emptyCup } from './answer.ts';
+import { WipeKey } from '#app/wipe/wipe-key.tsx';
+import { addTime, answerClock, doneWith } from './answer.ts';
+import { callingClocks, hearWarnings } from './calling.ts';
 import type { ClockKind, RunningClock } from './clock-list.ts';
 import { toneFor } from './clock-words.ts';
 
@@ -28,23 +30,56 @@ function Second({ clock }: { clock: RunningClock }) {
   return null;
 }
 
+interface Props {
+  clock: RunningClock;
+  /** Back to the clocks side by side, where there are any. */
+  onAll: (() => void) | undefined;
+}
+
 /** What a thumb can do about the clock in front. A clock that still runs ends only by being held. */
-export function ClockActions({ clock }: { clock: RunningClock }) {
+export function ClockActions({ clock, onAll }: Props) {
   const warned = clock.phase === 'warning' && callingClocks.value.includes(clock);
   const early = clock.phase !== 'over' && clock.kind !== 'potLife' && clock.kind !== 'tape';
-  const main = () => (clock.kind === 'potLife' ? emptyCup(clock) : answerClock(clock));
   return (
     <>
+      <UndoLast />
       <Beside>
-        <Secondary onPress={() => back('/')}>Back</Secondary>
+        {onAll ? (
+          <Secondary onPress={onAll}>All clocks</Secondary>
+        ) : (
+          <Secondary onPress={() => back('/')}>Back</Secondary>
+        )}
+        <WipeKey kind="secondary" />
         {warned && <Secondary onPress={hearWarnings}>Heard</Secondary>}
         <Second clock={clock} />
       </Beside>
       {early ? (
         <HoldAction onHeld={() => answerClock(clock)}>Hold to end it now</HoldAction>
       ) : (
-        <Action onPress={main} tone={toneFor(clock) === 'stop' && clock.kind === 'potLife' ? 'stop' : 'main'}>
+        <Action
+          onPress={() => doneWith(clock)}
+          tone={toneFor(clock) === 'stop' && clock.kind === 'potLife' ? 'stop' : 'main'}
+        >
           {seen[clock.kind]}
+        </Action>
+      )}
+    </>
+  );
+}
+
+/** Side by side, only resin asks for a thumb before its time is up. */
+export function SharedActions({ clocks }: { clocks: readonly RunningClock[] }) {
+  const resin = clocks.find((c) => c.kind === 'potLife' || c.kind === 'tape');
+  return (
+    <>
+      <UndoLast />
+      <Beside>
+        <Secondary onPress={() => back('/')}>Back</Secondary>
+        <WipeKey kind="secondary" />
+      </Beside>
+      {resin && (
+        <Action onPress={() => doneWith(resin)}>
+          {resin.kind === 'tape' ? seen.tape : `${resin.name} is empty`}
         </Action>
       )}
     </>

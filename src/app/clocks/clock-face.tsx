@@ -13,11 +13,33 @@ import {
   whyWords,
   wordsFor,
 } from './clock-words.ts';
+import { faceSize, farFigure, roomForOne } from './face-size.ts';
+import { FarDigits } from './far-figure.tsx';
+import { ToneShape } from './tone-shape.tsx';
+import { useScreenSize } from './use-screen-size.ts';
 
 /** What the big figure counts: 'Cup 2, minutes left' */
 export function faceTitle(clock: RunningClock): string {
   if (clock.phase === 'over') return overSentence(clock);
   return `${clock.name}, ${clock.left > 3600 ? 'hours' : 'minutes'} left`;
+}
+
+/** The state by its word, its shape and its edge, whatever the eye makes of its color. */
+export function FaceWord({ clock }: { clock: RunningClock }) {
+  return (
+    <span class="clock-face-word">
+      <ToneShape tone={toneFor(clock)} />
+      <span>{wordsFor(clock).word}</span>
+    </span>
+  );
+}
+
+/** The digits of one clock that has the screen to itself. */
+export function FaceFigure({ clock }: { clock: RunningClock }) {
+  const screen = useScreenSize().value;
+  const size = faceSize(farFigure(clock.left), roomForOne(screen));
+  if (isStale(clock)) return <p class="clock-face-long">{figureFor(clock).figure}</p>;
+  return <FarDigits left={clock.left} size={size} />;
 }
 
 interface Props {
@@ -26,17 +48,12 @@ interface Props {
   tape: RunningClock | undefined;
 }
 
-/** One clock to be read across the shop: by its color, its shape and its word. */
-export function ClockFace({ clock, tape }: Props) {
-  const { figure } = figureFor(clock);
-  const { word, todo } = wordsFor(clock);
+/** What stands under the digits for who comes near. */
+export function FaceAbout({ clock, tape }: Props) {
+  const { todo } = wordsFor(clock);
   const deadline = clock.kind === 'tape' ? clock : tape;
   return (
     <>
-      <p class="clock-face-figure" data-length={isStale(clock) ? 'words' : figure.length}>
-        {figure}
-      </p>
-      <p class="clock-face-word">{word}</p>
       {clock.phase !== 'over' && <ClockRule clock={clock} size="tall" />}
       <p class="clock-face-todo">
         {clockWentBack(clock)

@@ -1,6 +1,6 @@
 import { path } from '#app/router.ts';
+import { late } from '#app/shell/late.ts';
 import { formatClockTime } from '#shared/units/time.ts';
-import { AlarmFlash } from './alarm-flash.tsx';
 import { clockKey, isStale, type RunningClock } from './clock-list.ts';
 import { ClockRule } from './clock-rule.tsx';
 import {
@@ -15,7 +15,6 @@ import {
   wordsFor,
 } from './clock-words.ts';
 import { runningClocks } from './running.ts';
-import { SoundLine } from './sound-line.tsx';
 import './clock-strip.css';
 
 /** Further clocks named beside the first; the rest are counted. */
@@ -100,7 +99,7 @@ function Spoken({ clock }: { clock: RunningClock }) {
 /** Running clocks stand at the top of every screen, the most urgent first; a tap fills the screen with them. */
 export function ClockStrip() {
   const [first, ...rest] = runningClocks.value;
-  if (!first || path.value === '/clocks') return <AlarmFlash />;
+  if (!first || path.value === '/clocks') return null;
   const tape = tapeBeside(first, rest);
   return (
     <aside class={`clock-strip clock-${toneFor(first)}`} aria-label="Running clocks">
@@ -108,9 +107,8 @@ export function ClockStrip() {
         <First clock={first} tape={tape} />
         <Further clocks={rest.filter((c) => c !== tape)} />
       </a>
-      <SoundLine />
+      {late.value && <late.value.SoundLine />}
       <Spoken clock={first} />
-      <AlarmFlash />
     </aside>
   );
 }

@@ -3,19 +3,28 @@ import { useEffect, useRef } from 'preact/hooks';
 import { Action, LinkButton } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { go } from '#app/router.ts';
-import { callingClocks, hearWarnings } from './alarms.ts';
 import { answerClock } from './answer.ts';
-import { ClockActions } from './clock-actions.tsx';
-import { ClockFace, faceTitle, SmallFace } from './clock-face.tsx';
+import { callingClocks, hearWarnings } from './calling.ts';
+import { ClockActions, SharedActions } from './clock-actions.tsx';
+import { FaceAbout, FaceFigure, FaceWord, faceTitle, SmallFace } from './clock-face.tsx';
 import { clockKey, type RunningClock } from './clock-list.ts';
 import { tapeBeside } from './clock-strip.tsx';
+import { ClockTiles, tilesAtMost } from './clock-tiles.tsx';
 import { toneFor } from './clock-words.ts';
+import { Reach } from './reach.tsx';
 import { runningClocks } from './running.ts';
 import { SoundLine } from './sound-line.tsx';
+import { TestAlarm } from './test-alarm.tsx';
 import './clocks-screen.css';
 
 /** A glove bounces, and one press must not answer the next clock too, ms */
 const settles = 700;
+
+/** What the hand that holds the phone touches, px from the edge */
+const rim = 12;
+
+const atRim = ({ clientX, clientY }: MouseEvent) =>
+  clientX < rim || clientX > innerWidth - rim || clientY > innerHeight - rim;
 
 /** A touch anywhere in the lower two thirds answers the clock in front, when it is due. */
 function useTouchAnswers(clock: RunningClock | undefined): void {
@@ -32,7 +41,7 @@ function useTouchAnswers(clock: RunningClock | undefined): void {
       // The faces of the others lie in reach too, and a blind touch on one of them means the clock that rings.
       const onControl =
         event.target instanceof Element && event.target.closest('a, button:not(.clock-small)');
-      if (!due || onControl || event.clientY < innerHeight / 3) return;
+      if (!due || onControl || event.clientY < innerHeight / 3 || atRim(event)) return;
       if (performance.now() - shownSince.current < settles) return;
       if (due.phase === 'over') answerClock(due);
       else if (due.phase === 'warning') hearWarnings();
@@ -55,13 +64,14 @@ function NoClock() {
       }
     >
       <p>A cup starts its clock when hardener goes in. Steps that wait start theirs when they are ticked.</p>
+      <TestAlarm />
+      <Reach />
     </Screen>
   );
 }
 
-function Heading({ clock }: { clock: RunningClock }) {
+function Heading({ title }: { title: string }) {
   const heading = useRef<HTMLHeadingElement>(null);
-  const title = faceTitle(clock);
   useEffect(() => {
     document.title = 'Clocks · Tubewright';
     heading.current?.focus({ preventScroll: true });
@@ -73,38 +83,87 @@ function Heading({ clock }: { clock: RunningClock }) {
   );
 }
 
-/** Every clock, to be read across the shop; the most urgent fills the screen. */
+interface FrontProps {
+  clock: RunningClock;
+  clocks: readonly RunningClock[];
+  onChoose: (clock: RunningClock | undefined) => void;
+}
+
+/** One clock fills the screen: the one that asks for a thumb, or was tapped. */
+function Front({ clock, clocks, onChoose }: FrontProps) {
+  const tape = tapeBeside(clock, clocks);
+  const others = clocks.filter((c) => c !== clock && c !== tape);
+  const calls = callingClocks.value.includes(clock);
+  return (
+    <div class={`screen clocks clocks-front clocks-${toneFor(clock)}`}>
+      <main class="screen-main">
+        <div class="clocks-head">
+          {clock.of && <p class="screen-kicker">{clock.of}</p>}
+          <Heading title={faceTitle(clock)} />
+          <FaceWord clock={clock} />
+        </div>
+        <FaceFigure clock={clock} />
+        <div class="clocks-about">
+          <FaceAbout clock={clock} tape={tape} />
+          <SoundLine all />
+          {others.map((c) => (
+            <SmallFace key={clockKey(c)} clock={c} onPress={() => onChoose(c)} />
+          ))}
+          <TestAlarm />
+        </div>
+      </main>
+      <section class="screen-actions" aria-label="Actions">
+        <ClockActions
+          key={clockKey(clock)}
+          clock={clock}
+          onAll={others.length > 0 && !calls ? () => onChoose(undefined) : undefined}
+        />
+      </section>
+    </div>
+  );
+}
+
+/** Clocks side by side while none of them calls. */
+function Shared({ clocks, onChoose }: Omit<FrontProps, 'clock'>) {
+  const tapes = clocks.map((c) => tapeBeside(c, clocks));
+  const faces = clocks.filter((c) => !tapes.includes(c));
+  return (
+    <div class="screen clocks clocks-shared">
+      <main class="screen-main">
+        <div class="visually-hidden">
+          <Heading title={`${faces.length} clocks`} />
+        </div>
+        <SoundLine all />
+        <ClockTiles clocks={faces.slice(0, tilesAtMost)} onChoose={onChoose} />
+        {faces.slice(tilesAtMost).map((c) => (
+          <SmallFace key={clockKey(c)} clock={c} onPress={() => onChoose(c)} />
+        ))}
+        <TestAlarm />
+      </main>
+      <section class="screen-actions" aria-label="Actions">
+        <SharedActions clocks={faces} />
+      </section>
+    </div>
+  );
+}
+
+/** Every clock, to be read across the shop: side by side, until one of them asks for a thumb and fills the screen. */
 export function ClocksScreen() {
   const clocks = runningClocks.value;
   const chosen = useSignal<string | undefined>(undefined);
   const calling = callingClocks.value[0];
-  const first = calling ?? clocks.find((c) => clockKey(c) === chosen.value) ?? clocks[0];
-  useTouchAnswers(first);
+  const tapped = clocks.find((c) => clockKey(c) === chosen.value);
+  const [first] = clocks;
+  const beside = first && tapeBeside(first, clocks);
+  const alone = clocks.length - (beside ? 1 : 0) === 1;
+  const inFront = calling ?? tapped ?? (alone ? first : undefined);
+  useTouchAnswers(inFront);
   // Who comes here has heard it.
   useEffect(hearWarnings, []);
+  const choose = (clock: RunningClock | undefined) => {
+    chosen.value = clock && clockKey(clock);
+  };
   if (!first) return <NoClock />;
-  const tape = tapeBeside(first, clocks);
-  const others = clocks.filter((c) => c !== first && c !== tape);
-  return (
-    <div class={`screen clocks clocks-${toneFor(first)}`}>
-      <main class="screen-main">
-        {first.of && <p class="screen-kicker">{first.of}</p>}
-        <Heading clock={first} />
-        <ClockFace clock={first} tape={tape} />
-        <SoundLine />
-        {others.map((c) => (
-          <SmallFace
-            key={clockKey(c)}
-            clock={c}
-            onPress={() => {
-              chosen.value = clockKey(c);
-            }}
-          />
-        ))}
-      </main>
-      <section class="screen-actions" aria-label="Actions">
-        <ClockActions key={clockKey(first)} clock={first} />
-      </section>
-    </div>
-  );
+  if (!inFront) return <Shared clocks={clocks} onChoose={choose} />;
+  return <Front clock={inFront} clocks={clocks} onChoose={choose} />;
 }

@@ -1,5 +1,5 @@
 import { LinkButton } from '#app/parts/action.tsx';
-import { callingClocks } from './alarms.ts';
+import { callingClocks } from './calling.ts';
 import { runningClocks } from './running.ts';
 
 /** The twin of the strip at the top, in reach of a thumb; absent while no clock runs. */

@@ -1,21 +1,20 @@
 import { Secondary } from '#app/parts/action.tsx';
-import { Caution } from '#app/parts/warning.tsx';
 import { askToNotify, mayNotify } from '#app/platform/notify.ts';
-import { soundState } from '#app/platform/sound.ts';
-import { awake } from '#app/platform/wake-lock.ts';
-import { settings } from '#app/state/settings.ts';
+import { meansNow } from './means.ts';
+import { lacksOf } from './reach-words.ts';
+import './reach.css';
 
-/** What cannot reach the builder, said where a clock is started. */
+/** What keeps an alarm from reaching the builder, and what to do about it; said where a clock is started or tried out. */
 export function Reach() {
-  const silent = !settings.value.sound || soundState.value === 'unsupported';
-  const goesDark = awake.value === 'unsupported' || awake.value === 'refused';
   return (
     <>
-      <Caution>
-        This phone will not ring when the app is closed: keep it open and on charge.
-        {silent && ' It makes no sound here: watch for the flash.'}
-        {goesDark && ' It cannot keep its screen on: set the phone not to go to sleep.'}
-      </Caution>
+      <ul class="reach" aria-label="Where an alarm does not reach">
+        {lacksOf(meansNow()).map(({ what, todo }) => (
+          <li key={what}>
+            {what} <b>{todo}</b>
+          </li>
+        ))}
+      </ul>
       {mayNotify.value === 'default' && (
         <Secondary onPress={askToNotify}>Let it notify behind other apps</Secondary>
       )}

@@ -1,24 +1,25 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { soundState } from '#app/platform/sound.ts';
-import { settings } from '#app/state/settings.ts';
+import { meansNow } from './means.ts';
+import { urgentLacks } from './reach-words.ts';
 import { anyClockRuns } from './running.ts';
 
 /** Taken away under the thumb that unlocks the sound, the line would let that touch land on something else, ms */
 const staysFor = 700;
 
-/** After a reload a browser stays silent until it is touched: an alarm nobody hears must say so. */
-export function SoundLine() {
-  const mute = anyClockRuns.value && settings.value.sound && soundState.value === 'locked';
-  const shown = useSignal(mute);
+/** An alarm that nobody would hear, or see on a dark screen, says so while a clock runs. */
+export function SoundLine({ all = false }: { all?: boolean }) {
+  const lacks = anyClockRuns.value ? urgentLacks(meansNow()) : [];
+  const said = (all ? lacks : lacks.slice(0, 1)).map(({ what, todo }) => `${what} ${todo}`).join(' ');
+  const shown = useSignal(said);
   useEffect(() => {
     const timer = setTimeout(
       () => {
-        shown.value = mute;
+        shown.value = said;
       },
-      mute ? 0 : staysFor,
+      said ? 0 : staysFor,
     );
     return () => clearTimeout(timer);
-  }, [mute, shown]);
-  return shown.value ? <p class="sound-line">Touch once, so that it can sound.</p> : null;
+  }, [said, shown]);
+  return shown.value ? <p class="sound-line">{shown.value}</p> : null;
 }

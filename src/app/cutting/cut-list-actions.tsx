@@ -14,14 +14,14 @@ export function toggleCut(state: BuildState, line: CutLine): Promise<boolean> {
   const { done } = line.step;
   return done
     ? record(retractDrafts(state.header.id, [done.root]))
-    : act(state, [cutDraft(state, line)], { said: `Cut: ${line.piece.name}` });
+    : act([cutDraft(state, line)], { said: `Cut: ${line.piece.name}` });
 }
 
 /** The pieces weighed one by one are all the cloth there is: their sum is its weight. */
 function takeSum(state: BuildState, mass: number): Promise<boolean> {
   const subject = state.header.id;
   const ticks = roleTick(state, 'weighCloth', { newId: () => theStore().newId() });
-  return act(state, [{ kind: 'weight', subject, what: 'cutCloth', mass }, ...ticks], {
+  return act([{ kind: 'weight', subject, what: 'cutCloth', mass }, ...ticks], {
     said: `Cut cloth: ${show(mass, 'mass')}`,
   });
 }

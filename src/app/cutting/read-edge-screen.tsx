@@ -5,8 +5,8 @@ import { Keyed } from '#app/parts/keyed.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { useTypedFigure } from '#app/parts/typed-figure.ts';
 import { goInstead, type Params } from '#app/router.ts';
-import { record } from '#app/state/record.ts';
 import { settings } from '#app/state/settings.ts';
+import { recordUndoable } from '#app/state/undo.ts';
 import { useBuild } from '#app/state/use-journal.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { unitFor } from '#shared/units/quantity.ts';
@@ -34,7 +34,8 @@ function ReadEdge({ state, place }: { state: BuildState; place: EdgePlace }) {
       off,
       reading: usualReading,
     } as const;
-    if (await record({ ...draft, typed: figure.typed.value })) goInstead(`/edge/${header.id}`);
+    if (await recordUndoable({ ...draft, typed: figure.typed.value }, { said: 'Edge written down' }))
+      goInstead(`/edge/${header.id}`);
   };
   const unit = unitFor('length', settings.value.units);
   const way = (yes: boolean, label: string) => (

@@ -5,9 +5,9 @@ import { Keyed } from '#app/parts/keyed.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { useTypedFigure } from '#app/parts/typed-figure.ts';
 import { goInstead, type Params } from '#app/router.ts';
-import { record } from '#app/state/record.ts';
 import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
+import { recordUndoable } from '#app/state/undo.ts';
 import { useBuild } from '#app/state/use-journal.ts';
 import { weighingOf, weightDrafts } from '#app/weigh/weights.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
@@ -74,8 +74,9 @@ function Weighing({ state, what }: { state: BuildState; what: OnScale }) {
   const { header } = state;
   const doubt = mass !== undefined && byArea > 0 && Math.abs(mass / byArea - 1) > doubtful;
   const save = async () => {
-    if (mass !== undefined && (await record(what.drafts(mass, figure.typed.value))))
-      goInstead(`/cut/${header.id}`);
+    if (mass === undefined) return;
+    const said = `${title}: ${show(mass, 'mass')}`;
+    if (await recordUndoable(what.drafts(mass, figure.typed.value), { said })) goInstead(`/cut/${header.id}`);
   };
   const unit = unitFor('mass', settings.value.units);
   const problem = figure.problem.value;

@@ -3,9 +3,9 @@ import { Keyed } from '#app/parts/keyed.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { useTypedFigure } from '#app/parts/typed-figure.ts';
 import { innerDiameter } from '#app/results/by-thickness.ts';
-import { record } from '#app/state/record.ts';
 import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
+import { recordUndoable } from '#app/state/undo.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { unitFor } from '#shared/units/quantity.ts';
 import { type Measured, measurementDrafts, whyNot } from './measuring.ts';
@@ -27,7 +27,10 @@ export function ReadScreen({ state, what, station, onDone }: Props) {
   const unit = unitFor('diameter', settings.value.units);
   const save = async () => {
     if (value === undefined) return;
-    if (await record(measurementDrafts(state, what, station, value, figure.typed.value))) onDone();
+    const said = `${show(value, 'diameter')} at ${show(station, 'length', 0)}`;
+    if (await recordUndoable(measurementDrafts(state, what, station, value, figure.typed.value), { said })) {
+      onDone();
+    }
   };
   return (
     <Screen

@@ -1,5 +1,6 @@
 import { record, retract } from '#app/state/record.ts';
 import { theStore } from '#app/state/shop.ts';
+import { recordUndoable } from '#app/state/undo.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
 import { cupLife, massOf } from './cup-life.ts';
@@ -76,11 +77,17 @@ export async function takeAsItIs({ header }: BuildState, cup: CupState): Promise
 }
 
 export function cupIsEmpty({ header }: BuildState, cup: CupState): Promise<boolean> {
-  return record({ kind: 'cupEmpty', subject: header.id, cup: cup.cup });
+  return recordUndoable(
+    { kind: 'cupEmpty', subject: header.id, cup: cup.cup },
+    { said: `Cup ${cup.number} is empty` },
+  );
 }
 
 export function throwOut({ header }: BuildState, cup: CupState): Promise<boolean> {
-  return record({ kind: 'cupDiscarded', subject: header.id, cup: cup.cup });
+  return recordUndoable(
+    { kind: 'cupDiscarded', subject: header.id, cup: cup.cup },
+    { said: `Cup ${cup.number} is thrown out` },
+  );
 }
 
 export interface Undo {

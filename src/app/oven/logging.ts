@@ -1,5 +1,6 @@
 import { type Signal, useSignal } from '@preact/signals';
-import { record } from '#app/state/record.ts';
+import { show } from '#app/state/show.ts';
+import { recordUndoable } from '#app/state/undo.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { type Figure, judgeTime } from './reading-check.ts';
 
@@ -47,14 +48,17 @@ export function useLogging(load: OvenState, channel?: string): Logging {
       return false;
     }
     asks.value = undefined;
-    const written = await record({
-      kind: 'reading',
-      subject: load.header.id,
-      channel: chosen.value,
-      temperature: reading.si,
-      typed: reading.typed,
-      happenedAt: when,
-    });
+    const written = await recordUndoable(
+      {
+        kind: 'reading',
+        subject: load.header.id,
+        channel: chosen.value,
+        temperature: reading.si,
+        typed: reading.typed,
+        happenedAt: when,
+      },
+      { said: `Logged ${show(reading.si, 'temperature')}` },
+    );
     if (written) {
       logged.value = { si: reading.si, at: when };
       at.value = undefined;

@@ -1,6 +1,7 @@
 import { roleTick } from '#app/build/ticks.ts';
 import { record } from '#app/state/record.ts';
 import { theStore } from '#app/state/shop.ts';
+import { recordUndoable } from '#app/state/undo.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { EntryDraft } from '#shared/record/entry.ts';
 import { holding } from '#shared/record/journal.ts';
@@ -37,7 +38,7 @@ export const undoOut = (state: OvenState): Promise<boolean> =>
 export function gelSeen(build: BuildState, round: number): Promise<boolean> {
   const tick = roleTick(build, 'rotationOff', { round, newId: () => theStore().newId() });
   const check: EntryDraft = { kind: 'check', subject: build.header.id, what: 'gel', outcome: 'gelled' };
-  return record(tick.some((d) => d.kind === 'check') ? tick : [...tick, check]);
+  return recordUndoable(tick.some((d) => d.kind === 'check') ? tick : [...tick, check], { said: 'Gel seen' });
 }
 
 /** When gel was seen on a tube since it went in, ms */

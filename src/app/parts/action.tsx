@@ -32,9 +32,16 @@ export function Action({ children, onPress, not, tone = 'main' }: ActionProps) {
   };
   const latest = useRef(press);
   latest.current = press;
-  useEffect(() => claimMainKey(() => latest.current()), []);
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => claimMainKey({ down: () => latest.current(), place: () => button.current }), []);
   return (
-    <button type="button" class={`action action-${tone}`} aria-disabled={not !== undefined} onClick={press}>
+    <button
+      ref={button}
+      type="button"
+      class={`action action-${tone}`}
+      aria-disabled={not !== undefined}
+      onClick={press}
+    >
       {not ?? children}
     </button>
   );

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { claimMainKey } from './main-key.ts';
 import './action.css';
 
 /** Long enough that no stray touch does it, ms */
@@ -44,9 +45,21 @@ export function HoldAction({ children, onHeld, small }: Props) {
     }, holdFor);
   };
   useEffect(() => release, []);
+  const button = useRef<HTMLButtonElement>(null);
+  const latest = useRef({ down: press, up: release });
+  latest.current = { down: press, up: release };
+  useEffect(() => {
+    if (small) return undefined;
+    return claimMainKey({
+      down: () => latest.current.down(),
+      up: () => latest.current.up(),
+      place: () => button.current,
+    });
+  }, [small]);
   const isPress = (event: KeyboardEvent) => event.key === 'Enter' || event.key === ' ';
   return (
     <button
+      ref={button}
       type="button"
       class={small ? 'hold hold-small' : 'hold'}
       data-held={held.value}

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { late } from '#app/shell/late.ts';
 import { UnitsSwitch } from './units-switch.tsx';
 import './screen.css';
 
@@ -32,6 +33,7 @@ export function Screen({ kicker, title, back, actions, keys, children }: Props) 
               ‹ {back.label}
             </a>
           )}
+          {keys && late.value && <late.value.WipeKey kind="top" />}
           <UnitsSwitch />
         </div>
         {kicker && <p class="screen-kicker">{kicker}</p>}
@@ -42,6 +44,7 @@ export function Screen({ kicker, title, back, actions, keys, children }: Props) 
       </main>
       {actions && (
         <section class="screen-actions" aria-label="Actions">
+          {late.value && <late.value.UndoLast />}
           {actions}
         </section>
       )}

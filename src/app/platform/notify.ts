@@ -21,13 +21,22 @@ export interface Note {
   tag: string;
   /** Where a tap on it leads when the app is closed: '#/clocks' */
   hash: string;
+  /** Words of the key that answers it, where the phone shows keys. */
+  done?: string | undefined;
 }
 
-export async function notify({ title, body, tag, hash }: Note): Promise<void> {
+export async function notify({ title, body, tag, hash, done }: Note): Promise<void> {
   if (state.value !== 'granted') return;
   const registration = await navigator.serviceWorker.getRegistration();
   if (!registration?.active) return;
-  const options = { body, tag, renotify: true, requireInteraction: true, data: { hash } };
+  const options = {
+    body,
+    tag,
+    renotify: true,
+    requireInteraction: true,
+    data: { hash },
+    ...(done && { actions: [{ action: 'done', title: done }] }),
+  };
   // Refused when permission was taken back since: sound and flash still tell.
   await registration.showNotification(title, options).catch(() => {});
 }

@@ -3,11 +3,26 @@
  * An open page is never moved elsewhere: the builder may have half a number typed in, and its clocks are on every screen.
  */
 export async function showApp(clients: Clients, scope: string, data: unknown): Promise<void> {
-  const pages = await clients.matchAll({ type: 'window', includeUncontrolled: true });
-  const ours = pages.filter((page) => page.url.startsWith(scope));
-  const open = ours.find((page) => page.visibilityState === 'visible') ?? ours[0];
+  const open = await openPage(clients, scope);
   if (open) await open.focus();
   else await clients.openWindow(new URL(hashOf(data), scope).href);
+}
+
+/** 'It is done': one open page writes it down, or the app is opened to do so. The builder stays where they are. */
+export async function answerDone(
+  clients: Clients,
+  scope: string,
+  { tag, data }: Pick<Notification, 'tag' | 'data'>,
+): Promise<void> {
+  const open = await openPage(clients, scope);
+  if (open) open.postMessage({ type: 'CLOCK_DONE', key: tag });
+  else await clients.openWindow(new URL(`?${new URLSearchParams({ done: tag })}${hashOf(data)}`, scope).href);
+}
+
+async function openPage(clients: Clients, scope: string): Promise<WindowClient | undefined> {
+  const pages = await clients.matchAll({ type: 'window', includeUncontrolled: true });
+  const ours = pages.filter((page) => page.url.startsWith(scope));
+  return ours.find((page) => page.visibilityState === 'visible') ?? ours[0];
 }
 
 function hashOf(data: unknown): string {

@@ -1,4 +1,4 @@
-import { showApp } from './notification-click.ts';
+import { answerDone, showApp } from './notification-click.ts';
 import { openPrecache, type PrecacheEntry } from './precache.ts';
 
 declare const self: ServiceWorkerGlobalScope & { __WB_MANIFEST: readonly PrecacheEntry[] };
@@ -25,8 +25,13 @@ self.addEventListener('fetch', (event) => {
 });
 
 self.addEventListener('notificationclick', (event) => {
-  event.notification.close();
-  event.waitUntil(showApp(self.clients, scope, event.notification.data));
+  const { notification, action } = event;
+  notification.close();
+  const answered =
+    action === 'done'
+      ? answerDone(self.clients, scope, notification)
+      : showApp(self.clients, scope, notification.data);
+  event.waitUntil(answered);
 });
 
 function isThePage(url: string): boolean {

@@ -1,35 +1,29 @@
-import { useSignal } from '@preact/signals';
-import { tryAlarm } from '#app/clocks/alarms.ts';
-import { Secondary } from '#app/parts/action.tsx';
+import { Reach } from '#app/clocks/reach.tsx';
+import { TestAlarm } from '#app/clocks/test-alarm.tsx';
 import { Choice } from '#app/parts/field.tsx';
-import { askToNotify, type MayNotify, mayNotify } from '#app/platform/notify.ts';
-import { soundState } from '#app/platform/sound.ts';
+import { canSpeak } from '#app/platform/speak.ts';
 import { changeSettings, settings } from '#app/state/settings.ts';
 
-const notifyWords: Record<MayNotify, string> = {
-  granted: 'Clocks that come due are shown while another app is open.',
-  default: 'Not asked yet: clocks stay silent while another app is open.',
-  denied: 'Refused: allow notifications of this app in the settings of the phone or browser.',
-  unsupported: 'This browser shows none here. On an iPhone it can once the app is on the home screen.',
-};
-
-function TryAlarm() {
-  const tried = useSignal(false);
-  const test = () => {
-    tryAlarm();
-    tried.value = true;
-  };
+/** A voice that needs a network is none at the bench. */
+function Speech() {
+  if (!canSpeak.value && !settings.value.speech) {
+    return (
+      <p class="quiet small">
+        Clocks can be said aloud once an English voice is on the phone: add one in its settings, under text to
+        speech.
+      </p>
+    );
+  }
   return (
-    <>
-      <Secondary onPress={test}>Test the alarm</Secondary>
-      {tried.value && (
-        <p role="status">
-          {soundState.value === 'unsupported'
-            ? 'This browser makes no sound: clocks flash and vibrate only.'
-            : 'Three beeps, and a buzz where the phone can. Not heard? Turn the volume up and the silent switch off.'}
-        </p>
-      )}
-    </>
+    <Choice
+      label="Say clocks aloud"
+      value={settings.value.speech ? 'on' : 'off'}
+      options={[
+        { value: 'off', label: 'No' },
+        { value: 'on', label: '“Cup two, five minutes left”' },
+      ]}
+      onChange={(value) => changeSettings({ speech: value === 'on' })}
+    />
   );
 }
 
@@ -46,13 +40,10 @@ export function AlarmSettings() {
         ]}
         onChange={(value) => changeSettings({ sound: value === 'on' })}
       />
-      <TryAlarm />
-      <h2>Notifications</h2>
-      <p>{notifyWords[mayNotify.value]}</p>
-      {mayNotify.value === 'default' && <Secondary onPress={askToNotify}>Allow notifications</Secondary>}
-      <p class="quiet small">
-        With the app closed nothing can ring: no phone lets a page do that. Keep it open while a clock runs.
-      </p>
+      <Speech />
+      <TestAlarm />
+      <h2>Where an alarm does not reach</h2>
+      <Reach />
     </>
   );
 }

@@ -5,6 +5,7 @@ import { matchPath, type Params, path } from '#app/router.ts';
 import { shelfIsThere } from '#app/state/documents.ts';
 import { shop } from '#app/state/shop.ts';
 import { CannotOpen } from './cannot-open.tsx';
+import { late } from './late.ts';
 import { NotHereYet } from './not-here-yet.tsx';
 import { Notices } from './notices.tsx';
 import { firstScreen, routes, type ScreenType } from './routes.ts';
@@ -76,6 +77,7 @@ export function App() {
       <Notices />
       <CurrentScreen />
       <Tabs />
+      {late.value && <late.value.InFront />}
     </>
   );
 }

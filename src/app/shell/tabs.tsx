@@ -1,10 +1,24 @@
 import { path } from '#app/router.ts';
+import { late } from './late.ts';
 
 const tabs = [
   {
     to: '/',
     label: 'Bench',
-    under: ['/build', '/mix', '/oven', '/weigh', '/measure', '/start', '/clocks', '/timer'],
+    under: [
+      '/build',
+      '/mix',
+      '/oven',
+      '/weigh',
+      '/measure',
+      '/start',
+      '/clocks',
+      '/timer',
+      '/cut',
+      '/edge',
+      '/tape',
+      '/demold',
+    ],
   },
   { to: '/plans', label: 'Plans', under: ['/plans', '/plan', '/ledger', '/hand/plan'] },
   { to: '/record', label: 'Record', under: ['/record', '/hand/build', '/compare', '/factors'] },
@@ -28,6 +42,11 @@ export function Tabs() {
             </li>
           );
         })}
+        {(here === '/' || tabs[0].under.some(isUnder)) && late.value && (
+          <li>
+            <late.value.WipeKey kind="tab" />
+          </li>
+        )}
       </ul>
     </nav>
   );

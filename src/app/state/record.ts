@@ -23,17 +23,28 @@ export function stampEntry(draft: EntryDraft): Entry {
   } as Entry;
 }
 
+/** What is written in the same transaction: headers and photos. */
+export interface Alongside {
+  headers?: readonly Header[];
+  photos?: readonly { record: PhotoRecord; blob: Blob }[];
+}
+
 /**
  * Writes what happened and shows it once it is on disk; true says that it is.
  * Several drafts are one transaction: all of them happened, or none.
  */
-export async function record(
+export function record(
   drafts: EntryDraft | readonly EntryDraft[],
-  with_: { headers?: readonly Header[]; photos?: readonly { record: PhotoRecord; blob: Blob }[] } = {},
+  alongside: Alongside = {},
 ): Promise<boolean> {
-  const entries = (Array.isArray(drafts) ? drafts : [drafts as EntryDraft]).map(stampEntry);
-  const headers = with_.headers ?? [];
-  return writeThen({ entries, headers, photos: with_.photos ?? [] }, () => {
+  return recordStamped((Array.isArray(drafts) ? drafts : [drafts as EntryDraft]).map(stampEntry), alongside);
+}
+
+export async function recordStamped(
+  entries: readonly Entry[],
+  { headers = [], photos = [] }: Alongside,
+): Promise<boolean> {
+  return writeThen({ entries, headers, photos }, () => {
     // A clock must not show more left than it lasts because the screen's second is an old one.
     repaint();
     takeIn(headers, entries);

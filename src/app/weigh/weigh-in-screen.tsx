@@ -5,9 +5,9 @@ import { Keyed } from '#app/parts/keyed.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { useTypedFigure } from '#app/parts/typed-figure.ts';
 import { goInstead, type Params } from '#app/router.ts';
-import { record } from '#app/state/record.ts';
 import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
+import { recordUndoable } from '#app/state/undo.ts';
 import { useBuild } from '#app/state/use-journal.ts';
 import { unitFor } from '#shared/units/quantity.ts';
 import { doubtAbout, weighingOf, weightDrafts } from './weights.ts';
@@ -27,7 +27,8 @@ export function WeighInScreen({ params }: { params: Params }) {
   const before = state.weights.get(weighing.what)?.entry;
   const save = async () => {
     if (mass === undefined) return;
-    if (await record(weightDrafts(state, weighing, mass, figure.typed.value))) {
+    const said = `${weighing.title}: ${show(mass, 'mass')}`;
+    if (await recordUndoable(weightDrafts(state, weighing, mass, figure.typed.value), { said })) {
       goInstead(`/weigh/${state.header.id}`);
     }
   };

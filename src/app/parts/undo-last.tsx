@@ -1,0 +1,12 @@
+import { path } from '#app/router.ts';
+import { now } from '#app/state/now.ts';
+import { undo, undoable } from '#app/state/undo.ts';
+import { Secondary } from './action.tsx';
+
+/** For ten seconds after a press, on whatever screen comes next: the way back. A route has its own among its keys. */
+export function UndoLast() {
+  const last = undoable.value;
+  if (!last || now.value >= last.until || last.facts.length === 0) return null;
+  if (path.value.startsWith('/build/') || path.value.startsWith('/cut/')) return null;
+  return <Secondary onPress={undo}>Undo: {last.said}</Secondary>;
+}

@@ -1,0 +1,17 @@
+import { AlarmFlash } from '#app/clocks/alarm-flash.tsx';
+import { WipeLock } from '#app/wipe/wipe-lock.tsx';
+
+export { startAlarms } from '#app/clocks/alarms.ts';
+export { SoundLine } from '#app/clocks/sound-line.tsx';
+export { UndoLast } from '#app/parts/undo-last.tsx';
+export { WipeKey } from '#app/wipe/wipe-key.tsx';
+
+/** In front of every screen: the flash, and the lock while it is wiped. */
+export function InFront() {
+  return (
+    <>
+      <AlarmFlash />
+      <WipeLock />
+    </>
+  );
+}

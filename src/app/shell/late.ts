@@ -1,0 +1,17 @@
+import { signal } from '@preact/signals';
+
+type Parts = typeof import('./late-parts.tsx');
+
+/** What rings, flashes, undoes and wipes: fetched a moment after the first screen, which need not wait for it. */
+export const late = signal<Parts | undefined>(undefined);
+
+export async function fetchLateParts(): Promise<void> {
+  try {
+    const parts = await import('./late-parts.tsx');
+    parts.startAlarms();
+    late.value = parts;
+  } catch {
+    // The network went before it was on the phone.
+    addEventListener('online', fetchLateParts, { once: true });
+  }
+}
