@@ -96,7 +96,8 @@ test('a cure at room temperature says that it has stalled, at what heat, and wha
   ).toBeVisible();
   await expect(page.getByRole('row', { name: /staying at 22/ })).toContainText('never');
   await expect(page.getByText('Done needs three, 3 still missing')).toBeVisible();
-  await press(phone, /How is this reckoned\? Cure time used/);
+  await page.getByText('How is it reckoned?').tap();
+  await press(phone, 'Cure time used');
   await expect(sheet(phone, 'Cure time used')).toContainText('ASTM C1074');
   await expect(sheet(phone, 'Cure time used')).toContainText(loosely('48 h at 25 °C'));
 });
@@ -114,15 +115,18 @@ test('with the air read only, the hold waits for three time constants of the man
   const phone = await open(page, fired({ read: held, by: 'air', build }), 83);
   // 3 x 2700 x 900 x 1.65 mm (1 - 1.65/38.1) / 30 = 384 s
   await expect(page.getByText('the hold counts from 6 min 24 s after the air')).toBeVisible();
-  await press(phone, /How is this reckoned\? Hold counted/);
+  await page.getByText('How is it reckoned?').tap();
+  await press(phone, 'Hold counted');
   await expect(sheet(phone, 'Hold counted')).toContainText('2 min 8 s');
 });
 
 test('tape that pulls after the film is used up is warned about, and in time it is not', async ({ page }) => {
   await open(page, fired({ read: held, build: warmEnough, cup: 10 }), 83);
-  await expect(page.getByText(/The tape began to pull at .* of the film life used/)).toBeVisible();
+  await expect(page.getByText(/The tape began to pull at .* of the resin’s working time used/)).toBeVisible();
   await seed(page, fired({ read: held, build: warmEnough, cup: 75 }));
-  await expect(page.getByText(/The tape pulled late: \d+ % of the film life is used/)).toBeVisible();
+  await expect(
+    page.getByText(/The tape pulled late: \d+ % of the resin’s working time is used/),
+  ).toBeVisible();
   await seed(page, fired({ read: held, build: warmEnough, cup: 10, gel: 5 }));
   await expect(page.getByText('The tape pulled late: gel was seen before')).toBeVisible();
 });

@@ -109,7 +109,7 @@ test('a plan leads to its tape: meters and rolls, more for more overlap, and how
   await press(phone, 'One');
   expect(Number(await big.textContent()) / half).toBeCloseTo(0.75, 1);
   await noViolations(page);
-  await press(phone, /^How is this reckoned\? Tape to have ready/);
+  await press(phone, /^Tape to have ready: how reckoned/);
   await expect(page.getByRole('dialog')).toContainText('On the tube');
   await press(phone, 'Close');
   await press(phone, 'Back to the plan');

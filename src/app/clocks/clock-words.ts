@@ -90,14 +90,14 @@ const began: Record<ClockKind, string> = {
 export const beganAt = ({ kind, startedAt }: RunningClock) => `${began[kind]} ${formatClockTime(startedAt)}`;
 
 /** Why a tape deadline moves: every minute in the cup heats the resin. */
-export const standsWords = 'earlier while it stands in the cup';
+export const standsWords = 'sooner the longer it stands in the cup';
 
-/** '24 C, 180 g: 31 min instead of 49 min' */
+/** '24 C, 180 g: 31 min to work, by the data sheet’s point 49 min' */
 export function whyWords({ mass, temperature, lasts, sheet, assumed }: CupWhy): string {
   const warmth = `${show(temperature, 'temperature', 0)}${assumed ? ' assumed' : ''}`;
   const now = formatDuration(60 * Math.round(lasts / 60));
   const own = formatDuration(60 * Math.round(sheet / 60));
-  return `${warmth}, ${show(mass, 'mass', 0)}: ${now}${now === own ? '' : ` instead of ${own}`}`;
+  return `${warmth}, ${show(mass, 'mass', 0)}: ${now} to work${now === own ? '' : `, by the data sheet’s cup ${own}`}`;
 }
 
 /** Time left may exceed the whole only when the phone's clock went back after it was started. */

@@ -31,7 +31,7 @@ export function heatAdvice(resin: ResinSystem, life: CupLife): string | undefine
     return 'It warms itself as it stands: pour it out flat as soon as it is stirred.';
   const instead = cupsInstead(resin, life);
   return instead
-    ? `Left standing it heats itself faster than it can cool, and smokes. Mix ${instead} instead, one after the other, and pour each out flat at once.`
+    ? `Left standing it heats itself faster than it can cool, and smokes. Mix ${instead} in place of this one, one after the other, and pour each out flat at once.`
     : 'Left standing it heats itself faster than it can cool, and smokes. Pour it out flat as soon as it is stirred.';
 }
 

@@ -25,6 +25,7 @@ export function ExplainCure({ results, cure }: { results: OvenResults; cure: Kno
   const last = results.part.at(-1);
   return (
     <Explain
+      inList
       of="Cure time used"
       formula="sum of dt / t(T), with t(T) = t exp((Ea/R)(1/T − 1/T0))"
       values={[
@@ -49,6 +50,7 @@ export function ExplainFinish({ cure, finish, now }: { cure: Known; finish: Fini
   const { atThis, onSchedule, temperature } = finish;
   return (
     <Explain
+      inList
       of="Predicted finish"
       formula="the time at which sum of dt / t(T) comes to 1"
       values={[
@@ -78,6 +80,7 @@ export function ExplainTg({ heat, byPart }: { heat: Heat; byPart: boolean }) {
     value === undefined ? [] : [[name, degrees(value)]];
   return (
     <Explain
+      inList
       of="Tg reached"
       formula={`Tg = the lower of T + ${show(15, 'temperatureDifference', 0)} and the resin’s own`}
       values={[
@@ -106,6 +109,7 @@ export function ExplainHold({ results, at, low }: { results: OvenResults; at: Ov
     : [];
   return (
     <Explain
+      inList
       of="Hold counted"
       formula={
         lag ? 'time in the band, from 3 tau after the air; tau = rho c V/(h A)' : 'time at or above the foot'

@@ -1,7 +1,6 @@
 import { Lines } from '#app/parts/figure.tsx';
 import { Rule } from '#app/parts/rule.tsx';
 import { Warning } from '#app/parts/warning.tsx';
-import { ExplainCure, ExplainFinish } from './cure-explained.tsx';
 import { finishRows, sheetSays, stallSays } from './cure-words.ts';
 import type { Finish, Stall } from './oven-finish.ts';
 import type { OvenResults } from './oven-results.ts';
@@ -44,14 +43,8 @@ export function CureSection({ results, finish, now }: Props) {
         unit="%"
       />
       <p class="quiet small">{sheetSays(cure.slowest)}</p>
-      <ExplainCure results={results} cure={cure} />
       {finish?.stall && <Stalled stall={finish.stall} />}
-      {finish && (
-        <>
-          <Lines rows={finishRows(finish, now)} />
-          <ExplainFinish cure={cure} finish={finish} now={now} />
-        </>
-      )}
+      {finish && <Lines rows={finishRows(finish, now)} />}
     </section>
   );
 }

@@ -17,8 +17,8 @@ const doneAt = (at: number, now: number): string =>
   at <= now ? 'now' : `${atWords(at, now)}, in ${formatDuration((at - now) / 1000)}`;
 
 /** What is predicted, line by line: what goes on, and when the cure time is used up by it. */
-export function finishRows({ temperature, atThis, onSchedule, stall }: Finish, now: number): string[][] {
-  const never = stall?.isNow || (stall && stall.hottest <= temperature) ? 'never' : 'in more than a year';
+export function finishRows({ temperature, atThis, tooCool, onSchedule }: Finish, now: number): string[][] {
+  const never = tooCool ? 'never: too cool' : 'in more than a year';
   return [
     [`Used up, staying at ${degrees(temperature)}`, atThis === undefined ? never : doneAt(atThis, now)],
     ...(onSchedule
@@ -45,12 +45,15 @@ export function sheetSays({ asked: { curePoints }, counting }: TubeCure): string
   return `By ${curePoints.length} cure times of the sheet; the worst lies ${percent(counting.misfit)} off the line through them.`;
 }
 
-export function stallSays({ share, isNow, hottest, needs, wanted }: Stall) {
+export function stallSays({ share, isNow, hottest, needs, wanted, isOwn }: Stall) {
   const at = degrees(hottest);
+  const target = isOwn ? 'the most this resin gives' : 'the Tg you want';
   return {
-    title: isNow ? `Stalled at ${percent(share)}` : `It will stall at ${percent(share)}`,
-    says: `It will go no further at ${at}; it needs ${degrees(needs)} for the Tg you want.`,
-    why: `Resin hardens until its glass transition (Tg) is about ${show(15, 'temperatureDifference', 0)} above the hottest it has been, however long it waits. You want ${degrees(wanted)}.`,
+    title: isNow ? `Stalled at ${percent(share)}` : `${at} is not hot enough`,
+    says: isNow
+      ? `It will go no further at ${at}; it needs ${degrees(needs)} for ${target}.`
+      : `However long it is held there, the cure stops at ${percent(share)}; it needs ${degrees(needs)} for ${target}.`,
+    why: `Resin hardens until its glass transition (Tg) is about ${show(15, 'temperatureDifference', 0)} above the hottest it has been, however long it waits. ${isOwn ? 'This resin ends at' : 'You want'} ${degrees(wanted)}.`,
     now: isNow
       ? `Warm it to ${degrees(needs)} or more, here or in a postcure: it goes on from where it stopped.`
       : `Choose a hotter hold, or plan a postcure at ${degrees(needs)} or more.`,

@@ -40,19 +40,20 @@ export function PostcureSection({ postcure }: { postcure: Postcure }) {
 
 const percent = (share: number) => `${Math.floor(100 * share + 1e-9)} %`;
 
-function TapeWords({ tape, name }: { tape: TapeBegins; name: string }) {
+/** Whether the tape pulled while the resin could still flow. */
+export function TapeWords({ tape, name }: { tape: TapeBegins; name: string }) {
   const { at, from, used, gelled, tooLate } = tape;
-  const film = gelled ? 'gelled' : percent(used);
+  const film = percent(used);
   if (!tooLate) {
     return (
       <p class="oven-seen">
         {at === undefined
-          ? `Film life used${name} ${film}; the tape pulls from ${degrees(from)} on.`
-          : `The tape began to pull${name} at ${formatClockTime(at)}, with ${film} of the film life used.`}
+          ? `Resin on the cloth${name}: ${film} of its working time is used. The tape pulls from ${degrees(from)} on.`
+          : `The tape began to pull${name} at ${formatClockTime(at)}, with ${film} of the resin’s working time used.`}
       </p>
     );
   }
-  const how = gelled ? 'gel was seen before' : `${film} of the film life is used`;
+  const how = gelled ? 'gel was seen before' : `${film} of the resin’s working time is used`;
   return at === undefined ? (
     <Warning kind="amber" title={`The tape does not pull yet${name}, and ${how}`} announce>
       Tape presses only while resin flows. Warm to {degrees(from)} now, as fast as the schedule lets you.
@@ -65,25 +66,22 @@ function TapeWords({ tape, name }: { tape: TapeBegins; name: string }) {
   );
 }
 
-/** Whether the tape pulled while the resin could still flow. */
-export function TapeSection({ tape, name }: { tape: TapeBegins; name: string }) {
+export function ExplainTape({ tape, name }: { tape: TapeBegins; name: string }) {
   const { at, from, used, tape: kind } = tape;
   return (
-    <div>
-      <TapeWords tape={tape} name={name} />
-      <Explain
-        of="Film life used"
-        formula="u = time in cup / L + time on film / (k L)"
-        values={[
-          ['Tape', kind],
-          ['Pulls from', degrees(from)],
-          ['Part was there', at === undefined ? 'not yet' : formatClockTime(at)],
-          ['Film life used by then', percent(used)],
-          ['Warned over', percent(flowsTo)],
-        ]}
-        source="common practice, no source: life in the cup, then longer on the film"
-        sure="By the shop's clock, from the cup that is furthest. The oven's heat is left out: it thins resin first and hardens it later. Gel at a tape edge is what tells."
-      />
-    </div>
+    <Explain
+      inList
+      of={`Working time used${name}`}
+      formula="u = time in cup / L + time on the cloth / (k L)"
+      values={[
+        ['Tape', kind],
+        ['Pulls from', degrees(from)],
+        ['Part was there', at === undefined ? 'not yet' : formatClockTime(at)],
+        ['Working time used by then', percent(used)],
+        ['Warned over', percent(flowsTo)],
+      ]}
+      source="common practice, no source: life in the cup, then longer in a thin film on the cloth"
+      sure="By the shop’s clock, from the cup that is furthest. The oven’s heat is left out: it thins resin first and hardens it later. Gel at a tape edge is what tells."
+    />
   );
 }

@@ -12,6 +12,8 @@ export interface Finish {
   temperature: number;
   /** At the present temperature; undefined where that takes more than a year, or stalls */
   atThis?: number;
+  /** The present temperature is too little heat, however long it lasts */
+  tooCool: boolean;
   /** On what is left of the schedule, while the oven burns */
   onSchedule?: { at?: number; share: number };
   stall?: Stall;
@@ -27,6 +29,8 @@ export interface Stall {
   /** What it needs, and the glass transition that asks for it, K */
   needs: number;
   wanted: number;
+  /** More is wanted than the resin has: it is its own best that asks. */
+  isOwn: boolean;
 }
 
 /** Nobody waits longer, s */
@@ -79,7 +83,8 @@ function stallOf(asked: Asked, share: number, past: number, ahead: number): Stal
     const most = reachableAt(hottest, asked);
     if (most >= 1 || (isNow && share < most * (1 - hair))) return undefined;
     const wanted = Math.min(asked.wanted ?? 0, asked.own ?? Number.POSITIVE_INFINITY);
-    return { share: Math.max(share, most), isNow, hottest, needs, wanted };
+    const isOwn = asked.own !== undefined && asked.own < (asked.wanted ?? 0);
+    return { share: Math.max(share, most), isNow, hottest, needs, wanted, isOwn };
   };
   return stalls(past, true) ?? stalls(Math.max(past, ahead), false);
 }
@@ -111,6 +116,10 @@ export function finishOf(
   const stall = stallOf(asked, cure.share, progress.hottest, ahead);
   return {
     temperature: last.temperature,
+    tooCool: cure.all.some((one) => {
+      const hottest = Math.max(one.progress.hottest, last.temperature);
+      return reachableAt(hottest, one.asked) < 1;
+    }),
     ...(atThis !== undefined && { atThis: base + atThis * 1000 }),
     ...(at.burning && {
       onSchedule: { share, ...(onSchedule !== undefined && { at: base + onSchedule * 1000 }) },

@@ -12,22 +12,22 @@ import { now } from '#app/state/now.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
 import { CureChart } from './cure-chart.tsx';
-import { ExplainTg } from './cure-explained.tsx';
 import { CureSection } from './cure-section.tsx';
 import { doneLines, type Inside } from './done-three.ts';
 import { insideOf, journalsBefore, tubesOf } from './earlier-cures.ts';
-import { PostcureSection, TapeSection } from './heat-sections.tsx';
+import { PostcureSection, TapeWords } from './heat-sections.tsx';
 import { LoggerRows } from './logger-rows.tsx';
 import { OvenActions } from './oven-actions.tsx';
 import { ovenOff } from './oven-acts.ts';
 import { finishOf } from './oven-finish.ts';
 import { type OvenNow, ovenNow } from './oven-now.ts';
 import type { OvenResults } from './oven-results.ts';
-import { Details, OverLimits, Unread } from './oven-sections.tsx';
+import { ByAir, Details, OverLimits, Unread } from './oven-sections.tsx';
 import { ovenKicker, ovenTitle, rateFigure } from './oven-words.ts';
 import { postcureOf } from './postcure.ts';
 import { ReadingsList } from './readings-list.tsx';
-import { tapeBegins } from './tape-begins.ts';
+import { Reckoned } from './reckoned.tsx';
+import { type NamedTape, tapesOf } from './tape-begins.ts';
 import { DoneThree, GelRows } from './tube-sections.tsx';
 import { useOvenResults } from './use-oven-results.ts';
 import './oven.css';
@@ -47,27 +47,14 @@ function OvenFigures({ results, at }: { results: OvenResults; at: OvenNow }) {
             ? { value: formatDuration(at.held), label: 'held' }
             : { value: formatDuration(at.holdLeft), label: 'of hold left' },
           { value: formatClockTime(at.offAt), label: offWords(at) },
-          { value: rateFigure(results.steepest), label: 'steepest read' },
+          {
+            value: results.series.judged.length < 2 ? '–' : rateFigure(results.steepest),
+            label: 'steepest read',
+          },
         ]}
       />
     </div>
   );
-}
-
-function TapeRows({
-  load,
-  inside,
-  results,
-}: {
-  load: OvenState;
-  inside: readonly Inside[];
-  results: OvenResults;
-}) {
-  return inside.map((one) => {
-    const tape = tapeBegins(load, one, results.series);
-    const name = inside.length > 1 ? ` on ${buildName(one.state)}` : '';
-    return tape && <TapeSection key={tape.build} tape={tape} name={name} />;
-  });
 }
 
 function dueLine({ dueAt }: OvenNow): string | undefined {
@@ -105,6 +92,7 @@ function OvenLoadView({ state }: { state: OvenState }) {
   const { over } = results;
   const { from } = results.series;
   const due = dueLine(at);
+  const tapes: NamedTape[] = postcure ? [] : tapesOf(state, inside, results.series);
   return (
     <Screen
       kicker={ovenKicker(state, now.value)}
@@ -139,13 +127,15 @@ function OvenLoadView({ state }: { state: OvenState }) {
       <OverLimits over={over.filter((o) => !o.isNow)} from={from} />
       <Unread results={results} at={at} />
       <GelRows load={state} inside={inside} />
-      {!postcure && <TapeRows load={state} inside={inside} results={results} />}
+      {tapes.map(({ tape, name }) => (
+        <TapeWords key={tape.build} tape={tape} name={name} />
+      ))}
       {at.burning && at.phase !== 'held' && <Secondary onPress={() => ovenOff(state)}>Oven is off</Secondary>}
       {!at.burning && <LooseYet inside={inside} />}
-      <DoneThree lines={doneLines(results, state, inside)} inside={inside}>
-        {results.heat && <ExplainTg heat={results.heat} byPart={results.series.by === 'part'} />}
-      </DoneThree>
+      <DoneThree lines={doneLines(results, state, inside)} inside={inside} />
+      <ByAir results={results} />
       <Details state={state} results={results} at={at} />
+      <Reckoned state={state} results={results} at={at} finish={finish} tapes={tapes} now={now.value} />
       <LoggerRows state={state} read={read} />
       <ReadingsList state={state} />
     </Screen>

@@ -4,7 +4,6 @@ import { show } from '#app/state/show.ts';
 import type { OvenLimit } from '#shared/record/oven-load.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
-import { ExplainHold } from './cure-explained.tsx';
 import type { OvenNow } from './oven-now.ts';
 import type { OvenResults } from './oven-results.ts';
 import { unreadTime } from './oven-series.ts';
@@ -55,12 +54,13 @@ const overFor = ({ over }: OvenResults, limit: OvenLimit): string =>
 
 export function Details({ state, results, at }: { state: OvenState; results: OvenResults; at: OvenNow }) {
   const { holdLow, holdHigh } = state.header.schedule;
-  const { series, highestPart, highestAir, aboveHead, lag, hold } = results;
+  const { series, highestPart, highestAir, aboveHead, hold } = results;
   const peak = (r: OvenResults['highestAir']) =>
     r ? `${show(r.temperature, 'temperature')} at ${sinceLit(series.from, r.time)}` : '–';
   const by = series.by === 'part' ? 'coldest part' : 'air';
   return (
-    <>
+    <details class="more">
+      <summary>Highest read, hold and limits</summary>
       <Lines
         rows={[
           ['Highest read on a part', peak(highestPart)],
@@ -78,10 +78,14 @@ export function Details({ state, results, at }: { state: OvenState; results: Ove
           ]),
         ]}
       />
-      <ExplainHold results={results} at={at} low={holdLow} />
-      {series.by === 'air' && <Caution>{byAirSays(lag)}</Caution>}
-    </>
+    </details>
   );
+}
+
+/** Said once something was read: before that a part sensor may still come. */
+export function ByAir({ results: { series, lag } }: { results: OvenResults }) {
+  if (series.by !== 'air' || series.judged.length === 0) return null;
+  return <Caution>{byAirSays(lag)}</Caution>;
 }
 
 function byAirSays(lag: OvenResults['lag']): string {

@@ -1,3 +1,4 @@
+import { buildName } from '#app/clocks/clock-list.ts';
 import { isMixed, lastsOnFilm, type WetCup } from '#app/clocks/cup-clock.ts';
 import { filmFactor } from '#app/mix/recipe.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
@@ -61,4 +62,18 @@ export function tapeBegins(
     gelled,
     tooLate: gelled || used > flowsTo,
   };
+}
+
+/** With its tube's name where there are several: ' on Boom no. 2'. */
+export interface NamedTape {
+  tape: TapeBegins;
+  name: string;
+}
+
+export function tapesOf(load: OvenState, inside: readonly Inside[], series: OvenSeries): NamedTape[] {
+  return inside.flatMap((one) => {
+    const tape = tapeBegins(load, one, series);
+    const name = inside.length > 1 ? ` on ${buildName(one.state)}` : '';
+    return tape ? [{ tape, name }] : [];
+  });
 }

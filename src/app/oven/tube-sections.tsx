@@ -1,4 +1,3 @@
-import type { ComponentChildren } from 'preact';
 import { buildName } from '#app/clocks/clock-list.ts';
 import { LinkButton, Secondary } from '#app/parts/action.tsx';
 import type { OvenState } from '#shared/record/oven-state.ts';
@@ -32,12 +31,10 @@ export function GelRows({ load, inside }: { load: OvenState; inside: readonly In
 interface DoneProps {
   lines: readonly DoneLine[];
   inside: readonly Inside[];
-  /** How the lines were reckoned. */
-  children?: ComponentChildren;
 }
 
 /** Done needs three. What is missing is said; nothing is blocked. */
-export function DoneThree({ lines, inside, children }: DoneProps) {
+export function DoneThree({ lines, inside }: DoneProps) {
   const missing = lines.filter((l) => !l.met).length;
   // Where a sample waits to be felt comes first.
   const next = [...inside].sort((a, b) => Number(toFeel(b)) - Number(toFeel(a)));
@@ -57,7 +54,6 @@ export function DoneThree({ lines, inside, children }: DoneProps) {
           </li>
         ))}
       </ul>
-      {children}
       <div class="oven-links">
         {next.map(({ state }) => (
           <LinkButton key={state.header.id} to={`/build/${state.header.id}`}>

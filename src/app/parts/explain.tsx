@@ -16,11 +16,13 @@ interface Props {
   source: string;
   /** How far to trust it, in a sentence. */
   sure: string;
+  /** In a list of several, under a heading that asks. */
+  inList?: boolean;
   children?: ComponentChildren;
 }
 
 /** How a number was reckoned, with the values of the build at hand in it. */
-export function Explain({ of, formula, values, source, sure, children }: Props) {
+export function Explain({ of, formula, values, source, sure, inList, children }: Props) {
   const open = useSignal(false);
   const close = () => {
     open.value = false;
@@ -34,7 +36,7 @@ export function Explain({ of, formula, values, source, sure, children }: Props) 
           open.value = true;
         }}
       >
-        How is this reckoned?<span class="visually-hidden"> {of}</span>
+        {inList ? of : `${of}: how reckoned?`}
       </button>
       {open.value && (
         <Sheet title={of} onClose={close} actions={<Secondary onPress={close}>Close</Secondary>}>

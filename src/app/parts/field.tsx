@@ -28,6 +28,7 @@ export function FieldFrame({ label, hint, problem, children }: FrameProps) {
       >
         {problem ?? hint}
       </p>
+      {problem && <p class="field-hint">{hint}</p>}
     </div>
   );
 }
@@ -50,7 +51,7 @@ export function QuantityField({ label, input, hint }: QuantityProps) {
     si !== undefined &&
     unit !== '' &&
     /[^\d.,\s/-]/.test(text) &&
-    text.trim() !== shown &&
+    text.trim().replace(/\s+/g, ' ') !== shown.replace(/\s+/g, ' ') &&
     !text.trim().endsWith(unit);
   return (
     <FieldFrame label={label} hint={otherUnit ? `= ${shown}` : hint} problem={problem}>

@@ -42,28 +42,34 @@ const band = 10;
 /** px a letter of a limit's name takes */
 const letter = 6.6;
 
-/** Hatched from the limit up; neighbors put their names at opposite ends, so that they never lie on each other. */
-function Limit({ limit, i, hatch, scale }: { limit: PlotLimit; i: number; hatch: string; scale: HeatScale }) {
+/** Hatched from the limit up. */
+function Limit({ limit, hatch, scale }: { limit: PlotLimit; hatch: string; scale: HeatScale }) {
   const [left, right] = [pad.left, pad.left + scale.width];
   const y = scale.y(limit.at);
-  const value = show(limit.at, 'temperature', 0);
-  const fits = Math.floor(scale.width / letter) - value.length - 1;
-  const name = limit.name.length > fits ? `${limit.name.slice(0, fits - 1)}…` : limit.name;
-  const atRight = i % 2 === 0;
   return (
     <>
       <rect class="heat-limit-ground" x={left} width={scale.width} y={y - band} height={band} />
       <rect fill={`url(#${hatch}-amber)`} x={left} width={scale.width} y={y - band} height={band} />
       <line class="heat-limit-line" x1={left} x2={right} y1={y} y2={y} />
-      <text
-        class="heat-limit"
-        x={atRight ? right : left}
-        y={y - band - 3}
-        text-anchor={atRight ? 'end' : 'start'}
-      >
-        {name} {value}
-      </text>
     </>
+  );
+}
+
+/** Neighbors put their names at opposite ends, so that they never lie on each other; over every line. */
+function LimitName({ limit, i, scale }: { limit: PlotLimit; i: number; scale: HeatScale }) {
+  const value = show(limit.at, 'temperature', 0);
+  const fits = Math.floor(scale.width / letter) - value.length - 1;
+  const name = limit.name.length > fits ? `${limit.name.slice(0, fits - 1)}…` : limit.name;
+  const atRight = i % 2 === 0;
+  return (
+    <text
+      class="heat-limit"
+      x={atRight ? pad.left + scale.width : pad.left}
+      y={scale.y(limit.at) - band - 3}
+      text-anchor={atRight ? 'end' : 'start'}
+    >
+      {name} {value}
+    </text>
   );
 }
 
@@ -94,10 +100,13 @@ export function HeatPlot({ label, height, from, to, coldest, hottest, limits = [
             </text>
           </g>
         ))}
-        {limits.map((limit, i) => (
-          <Limit key={`${limit.name} ${limit.at}`} limit={limit} i={i} hatch={hatch} scale={scale} />
+        {limits.map((limit) => (
+          <Limit key={`${limit.name} ${limit.at}`} limit={limit} hatch={hatch} scale={scale} />
         ))}
         {children(scale)}
+        {limits.map((limit, i) => (
+          <LimitName key={`${limit.name} ${limit.at}`} limit={limit} i={i} scale={scale} />
+        ))}
         {ticks(from / 3600, to / 3600, 5).map((h) => (
           <text key={h} x={scale.x(h * 3600)} y={height - 4} text-anchor="middle">
             {h} h

@@ -9,8 +9,8 @@ export function CurePoints({ draft }: { draft: ItemDraft }) {
     <fieldset class="cure-points">
       <legend>Full cure, by the data sheet</legend>
       <p class="field-hint">
-        Two or more tell how the cure runs at every heat between them. None may be known: then cure time is
-        not reckoned.
+        Two or more tell how the cure runs at every temperature between them. With none, cure time is not
+        reckoned.
       </p>
       {points.value.map((point, i) => (
         <div key={i} class="cure-point">

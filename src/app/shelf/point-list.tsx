@@ -41,7 +41,7 @@ export function PointList({ draft, field }: { draft: ItemDraft; field: PointsFie
               list.value = list.value.filter((r) => r !== row);
             }}
           >
-            Take out {field.label.toLowerCase()} ({i + 1})
+            Take out line {i + 1} of {field.label.toLowerCase()}
           </Secondary>
         </div>
       ))}

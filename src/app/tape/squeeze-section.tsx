@@ -42,8 +42,10 @@ function Pressed({
     <>
       <Figures items={places.map((p, i) => ({ value: pressure(p), label: where(places, i) }))} />
       <p>
-        {hardly(tape, pull) && 'It has hardly begun to shrink there: most of the squeeze is your winding. '}
-        In air of {show(peak, 'temperature', 0)}, the hottest of this cure.{' '}
+        In air of {show(peak, 'temperature', 0)}, the hottest of this cure
+        {hardly(tape, pull)
+          ? ', tape has hardly begun to shrink: most of the squeeze is your winding. '
+          : '. '}
         {pull.by === 'typical' &&
           'What such tapes usually pull: yours may do half or twice that. Measure it and write it on the shelf.'}
       </p>
