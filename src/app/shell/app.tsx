@@ -41,6 +41,12 @@ function refetchStyles(): void {
   }
 }
 
+const networkIsBack = (): Promise<boolean> =>
+  fetch(location.pathname, { cache: 'no-store' }).then(
+    (answer) => answer.ok,
+    () => false,
+  );
+
 function CurrentScreen() {
   const arrived = useSignal(0);
   const missing = useSignal<string | undefined>(undefined);
@@ -58,11 +64,16 @@ function CurrentScreen() {
       missing.value = route.pattern;
     }
   };
+  // A browser may remember for as long as the page lives that a script could not be had: then only a new page asks again.
+  const tryAgain = async () => {
+    await fetchScreen();
+    if (missing.value !== undefined && (await networkIsBack())) location.reload();
+  };
   useEffect(() => {
     if (found && !Screen && missing.value !== found.pattern) fetchScreen();
   });
   useEffect(() => scrollTo(0, 0), [path.value]);
-  if (found && !Screen && missing.value === found.pattern) return <NotHereYet onRetry={fetchScreen} />;
+  if (found && !Screen && missing.value === found.pattern) return <NotHereYet onRetry={tryAgain} />;
   if (arrived.value < 0 || !Screen || (found && !shelfIsThere.value)) return <div class="screen" />;
   return <Screen key={path.value} params={found?.params ?? {}} />;
 }
