@@ -121,7 +121,7 @@ test('a temperature is logged in two taps, and stands after a reload', async ({ 
   await chip(phone, 67).tap();
   await press(phone, loosely('Log 67 °C'));
   await expect(readings(phone).first()).toContainText(loosely('67 °C'));
-  await expect(button(phone, /Logged 67/)).toBeVisible();
+  await expect(button(phone, /^Logged 67/)).toBeVisible();
   await page.reload();
   await expect(readings(phone).first()).toContainText(loosely('67 °C'));
   await expect(readings(phone)).toHaveCount(5);

@@ -10,12 +10,14 @@ export const tilesAtMost = 4;
 
 interface Props {
   clocks: readonly RunningClock[];
+  /** Taken by a line above them, px */
+  above: number;
   onChoose: (clock: RunningClock) => void;
 }
 
 /** Two to four clocks share the screen; a tap brings one to the front. */
-export function ClockTiles({ clocks, onChoose }: Props) {
-  const { columns, room } = shared(useScreenSize().value, clocks.length);
+export function ClockTiles({ clocks, above, onChoose }: Props) {
+  const { columns, room } = shared(useScreenSize().value, clocks.length, above);
   return (
     <div class="clock-tiles" style={{ gridTemplateColumns: `repeat(${columns}, minmax(0, 1fr))` }}>
       {clocks.map((clock) => (

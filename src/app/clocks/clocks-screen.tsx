@@ -11,7 +11,9 @@ import { clockKey, type RunningClock } from './clock-list.ts';
 import { tapeBeside } from './clock-strip.tsx';
 import { ClockTiles, tilesAtMost } from './clock-tiles.tsx';
 import { toneFor } from './clock-words.ts';
+import { meansNow } from './means.ts';
 import { Reach } from './reach.tsx';
+import { urgentLacks } from './reach-words.ts';
 import { runningClocks } from './running.ts';
 import { SoundLine } from './sound-line.tsx';
 import { TestAlarm } from './test-alarm.tsx';
@@ -123,10 +125,14 @@ function Front({ clock, clocks, onChoose }: FrontProps) {
   );
 }
 
+/** Two lines of it, px */
+const soundLineHeight = 48;
+
 /** Clocks side by side while none of them calls. */
 function Shared({ clocks, onChoose }: Omit<FrontProps, 'clock'>) {
   const tapes = clocks.map((c) => tapeBeside(c, clocks));
   const faces = clocks.filter((c) => !tapes.includes(c));
+  const above = urgentLacks(meansNow()).length > 0 ? soundLineHeight : 0;
   return (
     <div class="screen clocks clocks-shared">
       <main class="screen-main">
@@ -134,7 +140,7 @@ function Shared({ clocks, onChoose }: Omit<FrontProps, 'clock'>) {
           <Heading title={`${faces.length} clocks`} />
         </div>
         <SoundLine all />
-        <ClockTiles clocks={faces.slice(0, tilesAtMost)} onChoose={onChoose} />
+        <ClockTiles clocks={faces.slice(0, tilesAtMost)} above={above} onChoose={onChoose} />
         {faces.slice(tilesAtMost).map((c) => (
           <SmallFace key={clockKey(c)} clock={c} onPress={() => onChoose(c)} />
         ))}

@@ -72,7 +72,12 @@ export function roomForOne(screen: Screen): Screen {
 }
 
 /** How two to four clocks share the screen: side by side where it is low, else one above the other. */
-export function shared(screen: Screen, clocks: number): { columns: number; room: Screen } {
+export function shared(
+  screen: Screen,
+  clocks: number,
+  /** Taken by a line above them, px */
+  above = 0,
+): { columns: number; room: Screen } {
   const { width, height } = screen;
   const low = isLow(screen);
   const columns = !low ? 1 : clocks > 3 ? 2 : clocks;
@@ -80,8 +85,8 @@ export function shared(screen: Screen, clocks: number): { columns: number; room:
   const keys = low ? { beside: 128, below: 0 } : { beside: 0, below: 196 };
   const tile = {
     width: (Math.min(width, low ? width : 720) - 24 - keys.beside - 8 * (columns - 1)) / columns,
-    height: (height - 16 - keys.below - 8 * (rows - 1)) / rows,
+    height: (height - 16 - above - keys.below - 8 * (rows - 1)) / rows,
   };
-  const words = low && rows > 1 ? 50 : 58;
-  return { columns, room: { width: tile.width - 24, height: Math.max(56, tile.height - words) } };
+  const words = 72;
+  return { columns, room: { width: tile.width - 24, height: Math.max(44, tile.height - words) } };
 }

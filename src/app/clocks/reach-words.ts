@@ -25,8 +25,7 @@ function ofSound({ sound, soundState }: Means): Lack[] {
   if (!sound) return [{ what: 'Sound is off in the settings.', todo: 'Watch for the flash, or turn it on.' }];
   if (soundState === 'unsupported')
     return [{ what: 'This browser makes no sound.', todo: 'Watch for the flash.' }];
-  if (soundState === 'locked')
-    return [{ what: 'It is silent until the screen is touched.', todo: 'Touch it once.' }];
+  if (soundState === 'locked') return [{ what: 'It is silent until touched.', todo: 'Touch it once.' }];
   return [];
 }
 
