@@ -48,7 +48,7 @@ function OvenFigures({ results, at }: { results: OvenResults; at: OvenNow }) {
             : { value: formatDuration(at.holdLeft), label: 'of hold left' },
           { value: formatClockTime(at.offAt), label: offWords(at) },
           {
-            value: results.series.judged.length < 2 ? '–' : rateFigure(results.steepest),
+            value: results.part.length < 2 ? '–' : rateFigure(results.steepest),
             label: 'steepest read',
           },
         ]}
