@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { lastReading } from '#app/bench/bench-now.ts';
 import { assigned, broughtBy, choicesOf, notUsed } from '#app/logger/channel-choices.ts';
 import type { HeatColumn } from '#app/logger/columns.ts';
 import { repairsOf } from '#app/logger/fault.ts';
@@ -7,6 +8,7 @@ import { loggedOf, loggedResults } from '#app/logger/logged-results.ts';
 import { openFile } from '#app/logger/open-file.ts';
 import { asBefore } from '#app/logger/remembered.ts';
 import { tryFile } from '#app/logger/try-file.ts';
+import { nextReadingDue } from '#app/oven/reading-due.ts';
 import { foldOvenLoad } from '#shared/record/oven-state.ts';
 import { bytesOf } from './logger-files.ts';
 import { celsius, entries, lit, load, loadHeader, slow } from './oven-loads.ts';
@@ -96,6 +98,18 @@ const rows = (count: number, jumpAt = -1) =>
   });
 
 describe('a file in the record', () => {
+  it('puts off the next reading, and leaves nothing older to show on the bench', () => {
+    const { tried, state: withFile } = taken(['Time,Air,Boom', ...rows(900)].join('\n'));
+    const readings = withFile.readings.map((r) => ({
+      ...r,
+      at: [{ root: 'a', at: lit, temperature: 296.15 }],
+    }));
+    const byHand = { ...withFile, readings, loggerFiles: [] };
+    expect(lastReading(byHand)).toBe(296.15);
+    expect(lastReading({ ...byHand, loggerFiles: withFile.loggerFiles })).toBeUndefined();
+    expect(nextReadingDue(withFile, lit, true)).toBe((tried.until ?? 0) + 15 * 60_000);
+  });
+
   it('gives from its bytes and its entry what its preview gave', () => {
     const { tried, bytes, state: withFile } = taken(['Time,Air,Boom', ...rows(900, 400)].join('\n'));
     const [fact] = withFile.loggerFiles;

@@ -2,7 +2,7 @@ import { nextCup } from '#app/build/cups-left.ts';
 import { presentStage, presentStep } from '#app/build/position.ts';
 import { stageWords } from '#app/build/stage-words.ts';
 import { mixPlan } from '#app/mix/mix-plan.ts';
-import { newestReading, nextReadingDue } from '#app/oven/reading-due.ts';
+import { loggedUntil, newestReading, nextReadingDue } from '#app/oven/reading-due.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StageName } from '#shared/record/checklist.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
@@ -39,12 +39,13 @@ export function nextOf(state: BuildState): string {
 /** When the oven wants its next reading, ms; nothing before it is lit and after it is off. */
 export function readingDue(state: OvenState): number | undefined {
   if (state.litAt === undefined || state.offAt !== undefined) return undefined;
-  const last = newestReading(state)?.temperature;
+  const last = lastReading(state);
   const warming = last === undefined || last < state.header.schedule.holdLow;
   return nextReadingDue(state, state.litAt, warming);
 }
 
-/** The newest reading of all channels, K */
+/** The newest reading of all channels, K; nothing where a logger's file speaks of a later time */
 export function lastReading(state: OvenState): number | undefined {
-  return newestReading(state)?.temperature;
+  const newest = newestReading(state);
+  return newest && newest.at >= loggedUntil(state) ? newest.temperature : undefined;
 }

@@ -4,7 +4,7 @@ import type { TubeCure } from './oven-cure.ts';
 import type { Finish, Stall } from './oven-finish.ts';
 
 const degrees = (kelvin: number) => show(kelvin, 'temperature', 0);
-const percent = (share: number) => `${Math.floor(100 * share + 1e-9)} %`;
+const percent = (share: number) => `${Math.floor(100 * share + 1e-9)}\u00a0%`;
 
 /** '5:40 PM', with its day when that is not today */
 export function atWords(at: number, now: number): string {

@@ -12,6 +12,10 @@ export function newestReading({ readings }: OvenState): ReadingAt | undefined {
     .at(-1);
 }
 
+/** Until when a logger's files speak of it, ms; 0 without one */
+export const loggedUntil = ({ loggerFiles }: OvenState): number =>
+  Math.max(0, ...loggerFiles.map(({ entry }) => entry.until));
+
 /** So often a reading is due while it ramps, s: as the schedule says, else as is usual */
 export const readRampingOf = ({ readRamping, readEvery }: CureSchedule): number =>
   readRamping ?? Math.min(readEvery, dueWhileWarming);
@@ -20,5 +24,5 @@ export const readRampingOf = ({ readRamping, readEvery }: CureSchedule): number 
 export function nextReadingDue(state: OvenState, litAt: number, warming: boolean): number {
   const { schedule } = state.header;
   const every = warming ? readRampingOf(schedule) : schedule.readEvery;
-  return Math.max(litAt, newestReading(state)?.at ?? 0) + every * 1000;
+  return Math.max(litAt, newestReading(state)?.at ?? 0, loggedUntil(state)) + every * 1000;
 }
