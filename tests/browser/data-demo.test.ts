@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { buildHeader } from '../record/arbitraries.ts';
+import { holdDown, phoneOnRealTime } from './support/hands.ts';
 import { seed } from './support/seed.ts';
 
 // A thousand lines are written to disk before the page starts anew.
@@ -57,7 +58,9 @@ test('the demo shop comes and goes without a byte of the own record changed', as
   expect((await ownRecord(page)).all).toBe(before.all);
 
   await page.getByRole('link', { name: 'Leave' }).tap();
-  await page.getByRole('button', { name: 'Leave the demo shop' }).tap();
+  await page.getByRole('button', { name: /leave the demo shop/ }).tap();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Demo shop');
+  await holdDown(phoneOnRealTime(page), /leave the demo shop/);
   await expect(page.getByText('Own tube no. 1').first()).toBeVisible();
   const after = await ownRecord(page);
   expect(after).toEqual(before);

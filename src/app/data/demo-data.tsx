@@ -1,4 +1,4 @@
-import { Action } from '#app/parts/action.tsx';
+import { HoldAction } from '#app/parts/hold-action.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Kept } from './kept.tsx';
@@ -14,7 +14,7 @@ export function DemoData() {
     <Screen
       title="Demo shop"
       back={{ to: '/shelf', label: 'Shelf' }}
-      actions={<Action onPress={leave}>Leave the demo shop</Action>}
+      actions={<HoldAction onHeld={leave}>Hold to leave the demo shop</HoldAction>}
     >
       <p>
         Invented: the four spars of a small sailing canoe. It has a database of its own. Leaving takes it
