@@ -71,6 +71,15 @@ await page
 await draw('nest');
 await open('/record');
 await draw('record');
+await open('/compare/choose');
+await page.getByRole('button', { name: 'All weighed' }).tap();
+await page.getByRole('button', { name: /side by side/ }).tap();
+await page.waitForTimeout(800);
+await draw('compare');
+await open('/ledger');
+await open(await linkOf('Canoe spar set'));
+await draw('ledger');
+await open('/record');
 await open(await linkOf('Sprit no. 1'));
 await draw('weighed');
 await page.evaluate(() => {
