@@ -45,6 +45,11 @@ export class Summaries {
 
   /** What is not closed. Of what was written to since its summary was made, the entries themselves tell. */
   async openSubjects(): Promise<string[]> {
+    const waiting = await this.connection.transact(['meta'], 'readonly', (transaction) =>
+      transaction.objectStore('meta').count(droppedKeys()),
+    );
+    // So many that reading them would be slow at every opening: once they are made, none is read again.
+    if (waiting > mostRead) await this.makeDropped();
     return this.connection.transact(
       ['headers', 'entries', 'summaries', 'meta'],
       'readonly',
@@ -127,6 +132,9 @@ function current(kept: unknown): Summary | undefined {
   const parsed = z.safeParse(summarySchema, kept);
   return parsed.success && parsed.data.foldVersion === foldVersion ? parsed.data : undefined;
 }
+
+/** A bench holds a few tubes and an oven load or two; more than this came in otherwise. */
+const mostRead = 24;
 
 /** What marks the subjects whose summary was dropped. */
 const droppedKeys = () => IDBKeyRange.bound(['dropped'], ['dropped', []]);

@@ -91,6 +91,25 @@ describe('summaries', () => {
     expect(await store.summary('lost')).toBeUndefined();
   });
 
+  it('are made once and for all at the opening when very many were dropped', async () => {
+    const { fold, folded } = counting();
+    const store = await open(fold);
+    const many = Array.from({ length: 30 }, (_, i) => ovenLoad(`m${i}`, 1000 + i));
+    await store.write({ headers: many, entries: [note('c1', 'm3', 'done', { kind: 'closed' })] });
+    expect(await store.openSubjects()).toHaveLength(29);
+    expect(folded).toHaveLength(30);
+    await store.openSubjects();
+    expect(folded).toHaveLength(30);
+  });
+
+  it('of the few on a bench are not made for its first screen', async () => {
+    const { fold, folded } = counting();
+    const store = await open(fold);
+    await store.write({ headers: [ovenLoad('o1', 5)] });
+    expect(await store.openSubjects()).toEqual(['o1']);
+    expect(folded).toEqual([]);
+  });
+
   it('leave out a header of a newer version, which is kept', async () => {
     const store = await open();
     await store.write({ headers: [ovenLoad('o1', 5), ovenLoad('o2', 6, { v: 99, schedule: 'new' })] });
