@@ -143,12 +143,12 @@ test('a checklist copied to a new one changes without the first', async ({ page 
 
 test('what this phone is set to holds after a reload', async ({ page }) => {
   await page.goto('./#/settings');
-  await press(page, 'Dark');
-  await press(page, 'Other');
+  await press(page, /^Dark$/);
+  await press(page, /^Other$/);
   await page.getByLabel('Its smallest step').fill('0.5 g');
   await press(page, 'Zeroed between');
   await press(page, 'Test the alarm');
-  await expect(main(page)).toContainText('Three beeps');
+  await expect(main(page)).toContainText('Due now: three even beeps');
   await page.reload();
   await expect(page.getByRole('button', { name: 'Dark' })).toHaveAttribute('aria-pressed', 'true');
   await expect(page.getByLabel('Its smallest step')).toHaveValue(/^0\.5\sg$/);
