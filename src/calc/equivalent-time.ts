@@ -63,23 +63,29 @@ export type StretchWorth = (lasts: number, from: number, to: number) => number;
 
 export function stretchWorth(reference: number, activationEnergy: number): StretchWorth {
   const pull = activationEnergy / gasConstant;
-  // The end of a stretch is the beginning of the next: its rate is not reckoned twice.
+  const atReference = pull / reference;
+  // The end of a stretch is the beginning of the next: what holds there is not reckoned twice.
   let last = reference;
+  let lastPull = atReference;
   let lastRate = 1;
   return (lasts, from, to) => {
-    const begins = from === last ? lastRate : rate(from, pull, reference);
-    const ends = from === to ? begins : rate(to, pull, reference);
+    const fromPull = from === last ? lastPull : pull / from;
+    const begins = from === last ? lastRate : Math.exp(atReference - fromPull);
     last = to;
-    lastRate = ends;
+    lastPull = fromPull;
+    lastRate = begins;
     if (from === to) return lasts * begins;
+    const toPull = pull / to;
+    const ends = Math.exp(atReference - toPull);
+    lastPull = toPull;
+    lastRate = ends;
     const isShort =
-      Math.abs(to - from) <= SHORT_SPAN * Math.min(from, to) &&
-      Math.abs(pull / from - pull / to) <= SHORT_SPAN;
+      Math.abs(to - from) <= SHORT_SPAN * Math.min(from, to) && Math.abs(fromPull - toPull) <= SHORT_SPAN;
     if (!isShort) {
       return lasts * meanRate(from, to, pull, reference, pull / Math.max(from, to) + NEGLIGIBLE);
     }
-    const bend = (to - from) * (begins / from / from - ends / to / to);
-    return lasts * ((begins + ends) / 2 + (pull * bend) / 12);
+    const bend = (to - from) * ((begins * fromPull) / from - (ends * toPull) / to);
+    return lasts * ((begins + ends) / 2 + bend / 12);
   };
 }
 

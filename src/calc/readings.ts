@@ -28,12 +28,17 @@ const STEP = 1e-9;
 
 /** Walks the stretches between readings; a step has no length and is passed over. */
 export function eachStretch(input: { readings: readonly Reading[] }, visit: Stretch): void {
-  let last: Reading | undefined;
-  for (const reading of checkReadings(input)) {
-    if (last && reading.time - last.time > STEP) {
-      visit(reading.time - last.time, last.temperature, reading.temperature);
-    }
-    last = reading;
+  let before = Number.NEGATIVE_INFINITY;
+  let from = 0;
+  let index = 0;
+  // Checked on the way: a run of its own over 100,000 readings costs as much as many a sum over them.
+  for (const reading of listOf('readings', input?.readings, 0)) {
+    if (!isPlain(reading, before)) mustBeReading(reading, index, before);
+    const { time, temperature } = reading;
+    if (index > 0 && time - before > STEP) visit(time - before, from, temperature);
+    before = time;
+    from = temperature;
+    index += 1;
   }
 }
 
