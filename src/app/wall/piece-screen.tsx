@@ -26,7 +26,7 @@ import { copyPiece, removePiece, shiftPiece } from './wall-edits.ts';
 import { flatPiece, masses } from './wall-model.ts';
 import { pieceName } from './wall-words.ts';
 import { WeightFigures } from './weights.tsx';
-import { WhileStill } from './while-still.tsx';
+import { WhileStill, WhileUnseen } from './while-still.tsx';
 import './wall.css';
 
 function Flat({ edit }: { edit: PieceEdit }) {
@@ -126,8 +126,12 @@ function PieceBody({ edit, wrong }: { edit: PieceEdit; wrong: Signal<ReadonlySet
       <WhileStill moving={moving}>
         <StationPanel edit={edit} chosen={chosen} wrong={wrong} />
       </WhileStill>
-      <Flat edit={edit} />
-      <Whole edit={edit} />
+      <WhileUnseen moving={moving}>
+        <Flat edit={edit} />
+      </WhileUnseen>
+      <WhileUnseen moving={moving}>
+        <Whole edit={edit} />
+      </WhileUnseen>
       <WhileStill moving={moving}>
         <CautionsOf edit={edit} />
         <ShapeTools edit={edit} />
