@@ -68,4 +68,3 @@ export const loggerSeries = z.looseObject({
   readings: nonNegative,
   highest: z.optional(kelvin),
 });
-export type LoggerSeries = Known<z.infer<typeof loggerSeries>>;

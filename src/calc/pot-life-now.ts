@@ -13,9 +13,8 @@ const usualHeat = 400_000;
 /** Liquid epoxy, J/(kg K) (common practice, no source) */
 const usualSpecificHeat = 2000;
 
-/** Shares of the adiabatic rise: below the first a cup stays cool, from the second on it runs away. */
-export const coolUnder = 0.1;
-export const runsAwayFrom = 0.3;
+/** Share of the adiabatic rise from which on a cup runs away (common practice, no source). */
+const runsAwayFrom = 0.3;
 
 export interface ResinInShop {
   potLife: LifePoint;

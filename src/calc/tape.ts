@@ -10,7 +10,7 @@ import { notNegative, numberIn, positive } from './check.ts';
  * @throws RangeError naming the field that is missing or out of range
  *
  * Formula: (L/p) sqrt((pi D)^2 + p^2), a helix unrolled to a right triangle.
- * Source: any textbook of geometry.
+ * Source: Euclid, Elements I.47, on the helix unrolled; from memory.
  *
  * @example
  * // 1.9 m of tube of 40 mm, one turn every 12.7 mm: how much tape?
@@ -31,7 +31,7 @@ export function helixLength(input: { diameter: number; length: number; advance: 
  * @throws RangeError naming the field that is missing or out of range
  *
  * Formula: S p / sqrt((pi D)^2 + p^2).
- * Source: any textbook of geometry.
+ * Source: Euclid, Elements I.47, on the helix unrolled; from memory.
  *
  * @example
  * // A roll of 50 m on a tube of 40 mm, one turn every 12.7 mm: how far does it go?
@@ -57,7 +57,7 @@ function tapePerLength(input: { diameter: number; advance: number }): number {
  * @throws RangeError naming the field that is missing or out of range
  *
  * Formula: w (1 - f). The slant of the turn is left out: 0.5 % of the width at 6 degrees.
- * Source: geometry.
+ * Source: follows from the definition of overlap; common practice names it by its share of the width.
  *
  * @example
  * // Tape of 25.4 mm, wound half over: how far does a turn move?
@@ -77,7 +77,7 @@ export function tapeAdvance(input: { width: number; overlapFraction: number }): 
  * @throws RangeError naming the field that is missing or out of range
  *
  * Formula: 1/(1 - f) for each pass, rounded down and up.
- * Source: geometry.
+ * Source: follows from the definition of overlap; common practice names it by its share of the width.
  *
  * @example
  * // Half over, there and back: how many layers?

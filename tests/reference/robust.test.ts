@@ -1,4 +1,5 @@
-// Independent libraries: simple-statistics for median and median absolute deviation, d3-array and mathjs for quartiles.
+// Source: the libraries simple-statistics (median, median absolute deviation), d3-array and mathjs (quartiles, linear
+// between the two nearest: Hyndman and Fan 1996, definition 7, from memory). They know nothing of ours.
 
 import { quantile as d3Quantile } from 'd3-array';
 import fc from 'fast-check';

@@ -9,7 +9,7 @@ export interface MadeWith {
   tape?: string | undefined;
 }
 
-/** The closest that has builds enough; with none of them, the closest that has any. */
+/** The nearest match with builds enough to go by, else the nearest match at all. */
 function closest(...factors: (Factor | undefined)[]): Factor | undefined {
   const found = factors.filter((f) => f !== undefined);
   return found.find((f) => !tooFew(f)) ?? found[0];
