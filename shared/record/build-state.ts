@@ -27,6 +27,8 @@ export interface BuildState {
   /** Where the outer edge landed, latest of each piece and station. */
   edgeMarks: Fact<EntryOf<'edgeMark'>>[];
   measurements: Fact<EntryOf<'measurement'>>[];
+  proofLoads: Fact<EntryOf<'proofLoad'>>[];
+  squeezeTests: Fact<EntryOf<'squeezeTest'>>[];
   checks: Fact<EntryOf<'check'>>[];
   /** Latest of each: 0 worst, 3 best. */
   ratings: Map<RatingOf, Fact<EntryOf<'rating'>>>;
@@ -123,6 +125,8 @@ export function foldBuild(header: BuildHeader, entries: readonly AnyEntry[]): Bu
       ...new Map(of(facts, 'edgeMark').map((f) => [`${f.entry.piece} ${f.entry.station}`, f])).values(),
     ],
     measurements: of(facts, 'measurement'),
+    proofLoads: of(facts, 'proofLoad'),
+    squeezeTests: of(facts, 'squeezeTest'),
     checks: of(facts, 'check'),
     ratings: new Map(of(facts, 'rating').map((f) => [f.entry.what, f])),
     lots: of(facts, 'lotDrawn'),

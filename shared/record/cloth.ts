@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { name, positive, text } from './common.ts';
 import type { Known } from './known.ts';
+import { lamina } from './lamina.ts';
 
 export const fibers = ['carbon', 'glass', 'aramid', 'other'] as const;
 export type Fiber = (typeof fibers)[number];
@@ -22,6 +23,8 @@ export const clothBody = z.looseObject({
   rollWidth: z.optional(positive),
   /** For a square meter, in the builder's money. */
   price: z.optional(positive),
+  /** Stiffness and strength of its fibers in epoxy; the handbook's for its fiber when absent. */
+  lamina: z.optional(lamina),
   /** A starter value that a data sheet or a weighing replaces. */
   typical: z.optional(z.boolean()),
   note: z.optional(text),

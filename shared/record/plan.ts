@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { id, kelvin, name, nonNegative, positive, share, text } from './common.ts';
 import { cureSchedule } from './cure-schedule.ts';
 import type { Known } from './known.ts';
+import { loadPlan } from './load-plan.ts';
 import { wallPlan } from './piece.ts';
 
 /** How much cloth a tube takes: weighed, or an area of the cloth on the shelf. */
@@ -55,6 +56,8 @@ export const planBody = z.looseObject({
   serviceTemperature: kelvin,
   /** Piece by piece, where the builder drew it; without it the plan knows only how much cloth. */
   wall: z.optional(wallPlan),
+  /** What the wall has to carry. */
+  loads: z.optional(loadPlan),
   note: z.optional(text),
 });
 export type Plan = Known<z.infer<typeof planBody>>;

@@ -124,6 +124,13 @@ const quantities = {
     shown('N/mm', 2, '0.4 N/mm'),
     shown('lbf/in', 1, '2.3 lbf/in'),
   ),
+  lineLoad: define(
+    'a load for each length',
+    'lineForce',
+    shown('N/m', 1, '60 N/m'),
+    shown('lbf/ft', 2, '4 lbf/ft'),
+    signed,
+  ),
   modulus: define('a modulus', 'pressure', shown('GPa', 2, '70 GPa'), shown('Msi', 3, '10 Msi')),
   stiffness: define(
     'a bending stiffness',

@@ -135,6 +135,7 @@ const rows = {
     ['N/mm', 1e3],
     ['N/m', 1],
     ['lbf/in', poundForce / inch, 'lb/in ppi'],
+    ['lbf/ft', poundForce / foot, 'lb/ft plf'],
   ],
   stiffness: [
     ['N·m²', 1],

@@ -176,6 +176,20 @@ const bodies: { [K in EntryKind]: fc.Arbitrary<{ kind: K }> } = {
     station: mass,
     value: mass,
   }),
+  proofLoad: fc.record({
+    kind: kind('proofLoad'),
+    at: mass,
+    mass,
+    station: mass,
+    deflection: fc.double({ min: -1, max: 1, noNaN: true }).map((down) => down + 0),
+  }),
+  squeezeTest: fc.record({
+    kind: kind('squeezeTest'),
+    station: mass,
+    force: mass,
+    narrower: mass,
+    length: mass,
+  }),
   disposition: fc.record({ kind: kind('disposition'), outcome: fc.constantFrom('good', 'rework', 'scrap') }),
   rating: fc.record({
     kind: kind('rating'),

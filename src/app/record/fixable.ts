@@ -66,6 +66,26 @@ export function fixable(entry: Entry): Fixable {
           { key: 'value', label: 'Measured', options: { quantity: 'diameter', positive: true, max: 15 } },
         ],
       };
+    case 'proofLoad':
+      return {
+        ...nothing,
+        numbers: [
+          { key: 'mass', label: 'Weight hung', options: { ...mass, positive: true, max: 1000 } },
+          { key: 'deflection', label: 'Went down by', options: { quantity: 'length', min: -10, max: 10 } },
+        ],
+      };
+    case 'squeezeTest':
+      return {
+        ...nothing,
+        numbers: [
+          { key: 'force', label: 'Squeezed with', options: { quantity: 'force', positive: true, max: 1e4 } },
+          {
+            key: 'narrower',
+            label: 'Narrower by',
+            options: { quantity: 'diameter', positive: true, max: 1 },
+          },
+        ],
+      };
     case 'edgeMark':
       return {
         ...nothing,

@@ -138,6 +138,16 @@ function describeKnown(subject: Subject, e: Entry): Described {
         what: `${e.what === 'circumference' ? 'Around' : e.what === 'length' ? 'Length' : 'Across'} at ${show(e.station, 'length', 0)}`,
         value: show(e.value, 'diameter'),
       };
+    case 'proofLoad':
+      return {
+        what: `${show(e.mass, 'mass', 0)} hung at ${show(e.at, 'length', 0)}: down at ${show(e.station, 'length', 0)}`,
+        value: show(e.deflection, 'length'),
+      };
+    case 'squeezeTest':
+      return {
+        what: `Squeezed with ${show(e.force, 'force')} at ${show(e.station, 'length', 0)}: narrower by`,
+        value: show(e.narrower, 'diameter'),
+      };
     case 'edgeMark':
       return {
         what: `${pieceName(subject, e.piece) ?? 'Outer edge'} against its mark at ${show(e.station, 'length', 0)}`,
