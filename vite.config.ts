@@ -14,7 +14,12 @@ export default defineConfig({
     // The page's policy allows no data: address for fonts and scripts, so nothing is written into the bundle.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    rolldownOptions: { treeshake },
+    rolldownOptions: {
+      treeshake,
+      // All that the first screen runs in one file: on a phone every further file is another question to the service
+      // worker, and twenty of them take longer than all the script.
+      output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
+    },
   },
   plugins: [
     VitePWA({
