@@ -140,6 +140,7 @@ function assemble(parts: Parts): Store {
     revisions: (doc) => reader.revisions(doc),
     summaries: (options) => summaries.page(options),
     summary: (subject) => summaries.one(subject),
+    eachSummary: (take) => summaries.each(take),
     openSubjects: () => summaries.openSubjects(),
     photo: (hash) => reader.photo(hash),
     phoneValue: (key) => connection.transact(['phone'], 'readonly', (t) => t.objectStore('phone').get(key)),

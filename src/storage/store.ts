@@ -69,6 +69,8 @@ export interface Store {
   /** Newest first, missing or outdated ones made anew. */
   summaries(options: { of: Summary['of']; limit: number; after?: string }): Promise<Page>;
   summary(subject: string): Promise<Summary | undefined>;
+  /** All of both kinds, in slices, in no order that could be relied on. */
+  eachSummary(take: (slice: Summary[]) => void): Promise<void>;
   /**
    * Builds and oven loads not closed: those whose summary says `open: 1` (indexed), and those whose summary was
    * dropped by a write and not made again yet. Never reads all of history.

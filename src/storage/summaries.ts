@@ -1,9 +1,8 @@
-import * as z from 'zod/mini';
 import { closedSince } from '#shared/record/build-state.ts';
 import type { AnyEntry } from '#shared/record/entry.ts';
 import { holding, settle } from '#shared/record/journal.ts';
 import { readEntry, readHeader } from '#shared/record/read.ts';
-import { foldVersion, type Summary, summary as summarySchema } from '#shared/record/summary.ts';
+import { foldVersion, type Summary } from '#shared/record/summary.ts';
 import type { Connection } from './connection.ts';
 import { ofSubject } from './reader.ts';
 import type { Page, Summarize } from './store.ts';
@@ -41,6 +40,33 @@ export class Summaries {
       if (one) summaries.push(one);
     }
     return next === undefined ? { summaries } : { summaries, next };
+  }
+
+  /** Hands over all of them in slices, the newest subjects first; what has to be folded anew comes last. */
+  async each(take: (slice: Summary[]) => void): Promise<void> {
+    const [subjects, kept] = await this.connection.transact(
+      ['headers', 'summaries'],
+      'readonly',
+      (transaction) =>
+        Promise.all([
+          transaction.objectStore('headers').getAllKeys(),
+          transaction.objectStore('summaries').getAllKeys(),
+        ]),
+    );
+    const missing = new Set(subjects);
+    for (let end = kept.length; end > 0; end -= sliceSize) {
+      const range = IDBKeyRange.bound(kept[Math.max(0, end - sliceSize)], kept[end - 1]);
+      const raw = await this.connection.transact(['summaries'], 'readonly', (transaction) =>
+        transaction.objectStore('summaries').getAll(range),
+      );
+      const slice = raw.flatMap((one) => current(one) ?? []);
+      for (const { subject } of slice) missing.delete(subject);
+      take(slice);
+    }
+    for (const subject of missing) {
+      const made = await this.makeAnew(subject);
+      if (made) take([made]);
+    }
   }
 
   /** What is not closed. Of what was written to since its summary was made, the entries themselves tell. */
@@ -127,11 +153,19 @@ function placeOf(after: string): [number, string] {
   return [Number(after.slice(0, gap)), after.slice(gap + 1)];
 }
 
-/** A kept summary, unless another fold made it. */
+/**
+ * A kept summary, unless another fold made it. It is a cache that nothing but this app's own fold writes, so the fold's
+ * version stands for its whole shape: reading thousands through every field of the schema took longer than the disk.
+ */
 function current(kept: unknown): Summary | undefined {
-  const parsed = z.safeParse(summarySchema, kept);
-  return parsed.success && parsed.data.foldVersion === foldVersion ? parsed.data : undefined;
+  return isOurs(kept) && kept.foldVersion === foldVersion ? kept : undefined;
 }
+
+const isOurs = (kept: unknown): kept is Summary =>
+  typeof kept === 'object' && kept !== null && 'subject' in kept && 'of' in kept;
+
+/** Read in slices, so that a thumb is answered between two of them. */
+const sliceSize = 400;
 
 /** A bench holds a few tubes and an oven load or two; more than this came in otherwise. */
 const mostRead = 24;

@@ -47,6 +47,20 @@ describe('summaries', () => {
     expect(folded).toHaveLength(5);
   });
 
+  it('come all at once too, each once, and only what is missing is folded', async () => {
+    const { fold, folded } = counting();
+    const store = await open(fold);
+    await store.write({ headers: loads });
+    await store.summaries({ of: 'ovenLoad', limit: 5 });
+    await store.summary('o3');
+    folded.length = 0;
+    const seen: string[] = [];
+    await store.eachSummary((slice) => seen.push(...slice.map((s) => s.subject)));
+    expect([...seen].sort()).toEqual(loads.map((h) => h.id).sort());
+    expect(folded).toHaveLength(loads.length - 6);
+    expect(folded).not.toContain('o3');
+  });
+
   it('are made again after an entry, and only the one it belongs to', async () => {
     const { fold, folded } = counting();
     const store = await open(fold);

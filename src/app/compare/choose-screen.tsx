@@ -4,9 +4,10 @@ import { Action, Beside, Secondary } from '#app/parts/action.tsx';
 import { SelectField } from '#app/parts/field.tsx';
 import { Empty } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
+import { useBuildsSoon } from '#app/record/first-builds.ts';
 import { resultWords } from '#app/record/result-words.ts';
 import { go, goInstead, type Params } from '#app/router.ts';
-import { useAllSummaries } from '#app/state/all-summaries.ts';
+import { allSummaries, refreshSummaries, useAllSummaries } from '#app/state/all-summaries.ts';
 import { docsOf, findDoc } from '#app/state/documents.ts';
 import { now, zoneAt } from '#app/state/now.ts';
 import type { BuildSummary } from '#shared/record/summary.ts';
@@ -46,19 +47,27 @@ function BuildChoice({ build }: { build: BuildSummary }) {
   );
 }
 
+/** The list may not hold all of them yet. */
+async function chooseWeighed(ofPlan: (build: BuildSummary) => boolean): Promise<void> {
+  await refreshSummaries();
+  const weighed = (allSummaries.peek()?.builds ?? []).filter((b) => b.curedMass !== undefined && ofPlan(b));
+  choose([...new Set([...chosen.value, ...weighed.map((b) => b.subject)])]);
+}
+
 const countWords = (count: number) =>
   count < 2 ? undefined : count === 2 ? 'Both side by side' : `All ${count} side by side`;
 
 /** Which tubes are to be laid side by side? */
 export function ChooseScreen({ params }: { params: Params }) {
-  const all = useAllSummaries();
+  const soon = useBuildsSoon();
+  const whole = useAllSummaries() !== undefined;
   const shown = useSignal(pageSize);
   const plan = findDoc('plan', params.plan);
   useEffect(() => {
     loadChosen();
   }, []);
-  const builds = all?.builds.filter((b) => !plan || b.plan === plan.doc) ?? [];
-  const weighed = builds.filter((b) => b.curedMass !== undefined);
+  const ofPlan = (b: BuildSummary) => !plan || b.plan === plan.doc;
+  const builds = soon?.filter(ofPlan) ?? [];
   const count = chosen.value.length;
   return (
     <Screen
@@ -68,9 +77,7 @@ export function ChooseScreen({ params }: { params: Params }) {
         <>
           <Beside>
             <Secondary onPress={() => choose([])}>None</Secondary>
-            <Secondary
-              onPress={() => choose([...new Set([...chosen.value, ...weighed.map((b) => b.subject)])])}
-            >
+            <Secondary onPress={() => chooseWeighed(ofPlan)}>
               {plan ? 'All weighed of it' : 'All weighed'}
             </Secondary>
           </Beside>
@@ -89,7 +96,7 @@ export function ChooseScreen({ params }: { params: Params }) {
         ]}
         onChange={(doc) => goInstead(doc ? `/compare/choose/${doc}` : '/compare/choose')}
       />
-      {all && builds.length === 0 && (
+      {whole && builds.length === 0 && (
         <Empty>
           {plan
             ? 'No tube was made by this plan yet.'

@@ -36,7 +36,6 @@ export function toggle(build: string): void {
 /** The chosen builds that are on this phone, oldest first, as they were made. */
 export function chosenOf(all: AllSummaries): Made[] {
   const wanted = new Set(chosen.value);
-  return madeOfAll(all)
-    .filter((m) => wanted.has(m.build.subject))
-    .reverse();
+  const builds = all.builds.filter((b) => wanted.has(b.subject)).reverse();
+  return madeOfAll({ builds, ovens: all.ovens });
 }

@@ -1,6 +1,7 @@
+import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Made } from '#app/learned/made-facts.ts';
-import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
+import { Action, Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Pictures } from '#app/record/thumbnails.tsx';
 import { go } from '#app/router.ts';
@@ -8,20 +9,24 @@ import { useAllSummaries } from '#app/state/all-summaries.ts';
 import { settings } from '#app/state/settings.ts';
 import { chosen, chosenIsThere, chosenOf, loadChosen } from './chosen.ts';
 import { compareBuilds } from './rows.ts';
-import { DifferTable, SameList, useColumns } from './side-by-side.tsx';
+import { DifferTable, SameList } from './side-by-side.tsx';
 import { sentencesOf } from './tellings.ts';
 import './compare.css';
 
 /** More columns than this nobody slides through; the picture of two figures takes all. */
 const mostColumns = 50;
 
+/** Photos are read as they are drawn: so many builds at once. */
+const notedAtATime = 6;
+
 function Noted({ made }: { made: readonly Made[] }) {
+  const drawn = useSignal(notedAtATime);
   const noted = made.filter(({ build }) => build.notes.length + build.photos.length > 0);
   if (noted.length === 0) return null;
   return (
     <>
       <h2>Notes and photos</h2>
-      {noted.map(({ build, title }) => (
+      {noted.slice(0, drawn.value).map(({ build, title }) => (
         <section class="compare-notes" key={build.subject} aria-label={title}>
           <h3>{title}</h3>
           {build.notes.map((note, i) => (
@@ -30,6 +35,11 @@ function Noted({ made }: { made: readonly Made[] }) {
           <Pictures pictures={build.photos.map((hash, i) => ({ hash, words: `${title}, photo ${i + 1}` }))} />
         </section>
       ))}
+      {noted.length > drawn.value && (
+        <Secondary onPress={() => (drawn.value += notedAtATime)}>
+          Notes and photos of {noted.length - drawn.value} more
+        </Secondary>
+      )}
     </>
   );
 }
@@ -38,7 +48,6 @@ function SideBySide({ made }: { made: readonly Made[] }) {
   const { units } = settings.value;
   const shown = useMemo(() => made.slice(-mostColumns), [made]);
   const { differ, same } = useMemo(() => compareBuilds(shown), [shown, units]);
-  const columns = useColumns(shown.length);
   const sentences = useMemo(() => sentencesOf(made), [made, units]);
   return (
     <>
@@ -55,10 +64,10 @@ function SideBySide({ made }: { made: readonly Made[] }) {
       {differ.length === 0 ? (
         <p>Nothing that was weighed, measured, read or rated tells these apart.</p>
       ) : (
-        <DifferTable made={shown} rows={differ} columns={columns} />
+        <DifferTable made={shown} rows={differ} />
       )}
       <SameList same={same} of={shown.length} />
-      <Noted made={shown.slice(0, columns)} />
+      <Noted made={shown} />
     </>
   );
 }

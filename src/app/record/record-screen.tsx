@@ -1,5 +1,4 @@
 import { useSignal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
 import { Beside, LinkButton } from '#app/parts/action.tsx';
 import { TextField } from '#app/parts/field.tsx';
 import { Empty } from '#app/parts/rows.tsx';
@@ -10,21 +9,8 @@ import { now } from '#app/state/now.ts';
 import type { BuildSummary } from '#shared/record/summary.ts';
 import { BuildRows } from './build-rows.tsx';
 import { askedWords, findAll } from './find-all.ts';
-import { firstBuilds } from './first-builds.ts';
+import { useBuildsSoon } from './first-builds.ts';
 import { OtherRows } from './other-rows.tsx';
-
-const pageSize = 40;
-
-/** The newest, until all of them have been read. */
-function useBuilds(all: readonly BuildSummary[] | undefined): readonly BuildSummary[] | undefined {
-  const first = useSignal<readonly BuildSummary[] | undefined>(undefined);
-  useEffect(() => {
-    firstBuilds(pageSize).then((builds) => {
-      first.value = builds;
-    });
-  }, []);
-  return all ?? first.value;
-}
 
 function Results({ words, builds }: { words: string; builds: readonly BuildSummary[] }) {
   const ovens = useAllSummaries()?.ovens ?? [];
@@ -46,7 +32,7 @@ function Results({ words, builds }: { words: string; builds: readonly BuildSumma
 /** What has been made here, and how did it come out? */
 export function RecordScreen() {
   const words = useSignal('');
-  const builds = useBuilds(useAllSummaries()?.builds);
+  const builds = useBuildsSoon();
   return (
     <Screen title="Record">
       <TextField label="Find" text={words} hint="Any words: a name, a cloth, a note, a plan, a month" />

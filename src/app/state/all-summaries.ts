@@ -11,8 +11,6 @@ export interface AllSummaries {
   ovens: readonly OvenSummary[];
 }
 
-const pageSize = 500;
-
 const known = signal<AllSummaries | undefined>(undefined);
 
 let readFrom: Store | undefined;
@@ -32,23 +30,15 @@ function sorted(all: readonly Summary[]): AllSummaries {
   };
 }
 
-async function pages(store: Store, of: Summary['of']): Promise<Summary[]> {
-  const found: Summary[] = [];
-  let after: string | undefined;
-  do {
-    const page = await store.summaries({ of, limit: pageSize, ...(after !== undefined && { after }) });
-    found.push(...page.summaries);
-    after = page.next;
-  } while (after !== undefined);
-  return found;
-}
-
 async function readAll(store: Store): Promise<void> {
   seen = journals.peek();
   seenWhole = cameInWhole.peek();
-  const lists = await Promise.all([pages(store, 'build'), pages(store, 'ovenLoad')]);
+  const all: Summary[] = [];
+  await store.eachSummary((slice) => {
+    for (const one of slice) all.push(one);
+  });
   readFrom = store;
-  known.value = sorted(lists.flat());
+  known.value = sorted(all);
 }
 
 /** What was written to since: its journal is another object. */

@@ -1,17 +1,10 @@
 import type { Summary } from '#shared/record/summary.ts';
-import { theStore } from './shop.ts';
-
-const pageSize = 500;
+import { allSummaries, refreshSummaries } from './all-summaries.ts';
 
 /** Every number given so far, by what it counts. */
-async function numbersGiven(of: Summary['of'], nameOf: (s: Summary) => string): Promise<Map<string, number>> {
+function numbersGiven<T extends Summary>(all: readonly T[], nameOf: (s: T) => string): Map<string, number> {
   const most = new Map<string, number>();
-  let after: string | undefined;
-  do {
-    const page = await theStore().summaries({ of, limit: pageSize, ...(after !== undefined && { after }) });
-    for (const s of page.summaries) most.set(nameOf(s), Math.max(most.get(nameOf(s)) ?? 0, s.number));
-    after = page.next;
-  } while (after !== undefined);
+  for (const s of all) most.set(nameOf(s), Math.max(most.get(nameOf(s)) ?? 0, s.number));
   return most;
 }
 
@@ -22,7 +15,8 @@ const plain = (name: string) => name.trim().toLowerCase();
  * stay apart by their ids.
  */
 export async function buildNumbers(): Promise<(name: string) => number> {
-  const given = await numbersGiven('build', (s) => (s.of === 'build' ? plain(s.name) : ''));
+  await refreshSummaries();
+  const given = numbersGiven(allSummaries.peek()?.builds ?? [], (s) => plain(s.name));
   return (name) => 1 + (given.get(plain(name)) ?? 0);
 }
 
@@ -31,5 +25,6 @@ export async function nextBuildNumber(name: string): Promise<number> {
 }
 
 export async function nextOvenLoadNumber(): Promise<number> {
-  return 1 + ((await numbersGiven('ovenLoad', () => '')).get('') ?? 0);
+  await refreshSummaries();
+  return 1 + (numbersGiven(allSummaries.peek()?.ovens ?? [], () => '').get('') ?? 0);
 }
