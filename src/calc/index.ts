@@ -23,6 +23,50 @@ export { type HeatedPly, laminateExpansion } from './laminate-expansion.ts';
 export { digitHeight, readableFrom } from './legible.ts';
 export { type LifeSpan, lifeEnd, lifeUsed } from './life-spans.ts';
 export { type LimitBreak, limitBreaks } from './limit-breaks.ts';
+export { beamColumn, type PressedBeam } from './load/beam-column.ts';
+export { beamLine } from './load/beam-line.ts';
+export { type Adherend, type BondPeak, bondPeak } from './load/bond.ts';
+export { brazierMoment } from './load/brazier.ts';
+export { type ClampCrush, clampCrush } from './load/clamp-crush.ts';
+export { type FirstPlace, type FirstPly, firstPly } from './load/first-ply.ts';
+export { laminaFromFiber, type Resin } from './load/halpin-tsai.ts';
+export { type PieceMaterial, pliesAt } from './load/plies-at.ts';
+export { type PlyMode, type PlyStress, plyReserve } from './load/ply-reserve.ts';
+export { type ProofLoad, proofLoad } from './load/proof-load.ts';
+export { effectiveModulus, squeezeTest } from './load/proof-result.ts';
+export { type RescaledLamina, rescaleLamina } from './load/rescale.ts';
+export {
+  type CheckedCase,
+  type CheckName,
+  type LoadCase,
+  type Margin,
+  type StationMargins,
+  type TubeChecks,
+  type TubeToCheck,
+  tubeChecks,
+} from './load/tube-checks.ts';
+export type {
+  Arc,
+  Assumed,
+  Beam,
+  BeamLoad,
+  BeamSolution,
+  BeamStation,
+  LoadMaterial,
+  LoadStation,
+  PlyStrength,
+  Reaction,
+  StationForces,
+  Support,
+  TubePly,
+  WallLaminate,
+  WallSection,
+} from './load/types.ts';
+export { type WallBuckling, wallBuckling } from './load/wall-buckling.ts';
+export { wallSection } from './load/wall-section.ts';
+export { wantedPlies } from './load/wanted-plies.ts';
+export type { Ruling, WantedInput, WantedPlies } from './load/wanted-types.ts';
+export { wovenPlies } from './load/woven.ts';
 export { followingReadings, mandrelTimeConstant } from './mandrel-heat.ts';
 export { curedPlyThickness, fiberVolumeFromThickness } from './ply-thickness.ts';
 export { filmDeadline, potLifeUsed } from './pot-life.ts';

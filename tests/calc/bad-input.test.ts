@@ -22,6 +22,10 @@ const optional = new Set([
   'at of startingShape',
   'chordError',
   'within',
+  'xi2',
+  'xi12',
+  'crimpFactor of pliesAt',
+  'deflectionLimit',
   'longerThan',
   'spliceOverlap',
   'tries',
@@ -36,6 +40,7 @@ const optional = new Set([
 ]);
 const anySign = new Set([
   'readings.0.time',
+  'stations.0.at',
   'parts.0.position',
   'parts.1.position',
   'channels.0.0.time',
@@ -50,9 +55,9 @@ const anySign = new Set([
   'mandrel.stations.0.at',
   'outside.0.at',
 ]);
-/** Shapes of anything, angles, and places on a flat drawing. */
+/** Shapes of anything, angles, places on a flat drawing, and what pushes a tube one way or the other. */
 const ANY_SIGN =
-  /^values\.\d|^shape\.stations\.(0\.at|\d\.value)$|\b(clock|angle|warpAngle|edgeOff|nu12|alpha[12])$|outline|bounds/;
+  /^values\.\d|^shape\.stations\.(0\.at|\d\.value)$|\b(clock|angle|warpAngle|edgeOff|nu12|alpha[12])$|outline|bounds|\barc\.|loads\.\d\.(stations\.\d\.value|force|moment|torque)$|^(moment|shear|torque|axial|s[xy]+)$|^points\.\d\.(expected|measured)$/;
 
 function takesAnySign(name: string, place: string): boolean {
   return anySign.has(place) || anySign.has(`${place} of ${name}`) || ANY_SIGN.test(place);
