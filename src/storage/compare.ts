@@ -10,6 +10,8 @@ import type { Writer } from './writer.ts';
 /** Newest lines of a file that are looked up: the database has the last ones or has lost its own end. */
 const looked = 16;
 const chunkSize = 5000;
+/** UUID version 7 */
+const timeOrdered = /^[0-9a-f]{8}-[0-9a-f]{4}-7/;
 export type Marks = ReadonlyMap<number, SlotMark>;
 
 interface Copies {
@@ -75,6 +77,12 @@ async function aheadOf(copies: Copies, tail: Tail): Promise<Prepared[] | 'all'> 
   const missing = await absent(copies, records);
   const oldest = records[0];
   return tail.more && missing.some((m) => m.key === oldest?.key) ? 'all' : missing;
+}
+
+/** The marks went with the database: without these a clock set back would make ids that sort before what is there. */
+export function newestIds({ tails }: Lines): string[] {
+  const newest = tails.flatMap((tail) => tail.records.slice(-looked).flatMap(parse));
+  return newest.map(({ value }) => value.id).filter((id) => timeOrdered.test(id));
 }
 
 /** Reads both copies whole and gives each what only the other has. */

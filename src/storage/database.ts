@@ -20,8 +20,22 @@ export interface OpenOptions {
   patience?: number;
 }
 
-/** Opens the database and brings it up to date. A database of a newer version is left alone. */
-export function openDatabase(options: OpenOptions): Promise<Opened> {
+const attempts = 5;
+const betweenAttempts = 300;
+
+/**
+ * Opens the database and brings it up to date. A database of a newer version is left alone. The files of one that was
+ * in use when the browser died are held until its last process is gone: that passes, so it is asked again.
+ */
+export async function openDatabase(options: OpenOptions): Promise<Opened> {
+  for (let left = attempts; ; left--) {
+    const opened = await openOnce(options);
+    if (opened.ok || opened.reason !== 'unreadable' || left === 1) return opened;
+    await new Promise((resolve) => setTimeout(resolve, betweenAttempts));
+  }
+}
+
+function openOnce(options: OpenOptions): Promise<Opened> {
   const { name, migrations = ours, patience = 3000 } = options;
   return new Promise((resolve) => {
     let waiting = true;
@@ -60,8 +74,15 @@ export function openDatabase(options: OpenOptions): Promise<Opened> {
   });
 }
 
+/** An unknown error is one of the disk: the files are there, and cannot be read or written now. */
+const reasons: Record<string, OpenFailure> = {
+  VersionError: 'newerVersion',
+  UnknownError: 'unreadable',
+  QuotaExceededError: 'unreadable',
+};
+
 export function failureOf(error: unknown): { reason: OpenFailure; detail: string } {
   const detail = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
-  const newer = error instanceof Error && error.name === 'VersionError';
-  return { reason: newer ? 'newerVersion' : 'unavailable', detail };
+  const name = error instanceof Error ? error.name : '';
+  return { reason: reasons[name] ?? 'unavailable', detail };
 }

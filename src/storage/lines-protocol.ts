@@ -1,3 +1,5 @@
+import type { StoredPhoto } from './schema.ts';
+
 /** The end of one lines file, as found on opening. */
 export interface Tail {
   slot: number;
@@ -21,6 +23,10 @@ export interface Calls {
   open: { ask: { name: string }; answer: { slot: number; tails: Tail[] } };
   append: { ask: { records: string[] }; answer: Record<string, never> };
   read: { ask: { slot: number; offset: number }; answer: Chunk };
+  /** Whether there was room for it. */
+  keepPhoto: { ask: { photo: StoredPhoto }; answer: boolean };
+  photoNames: { ask: Record<string, never>; answer: string[] };
+  readPhoto: { ask: { hash: string }; answer: StoredPhoto | undefined };
   close: { ask: Record<string, never>; answer: Record<string, never> };
 }
 export type CallName = keyof Calls;
@@ -32,6 +38,9 @@ export type Answer =
 export function linesFileName(name: string, slot: number): string {
   return `${name}-${slot}.lines`;
 }
+
+/** The folder with the second copy of photos and of loggers' files. */
+export const photoFolder = (name: string): string => `${name}-photos`;
 
 /** The slot of a lines file of this database, or undefined for any other file. */
 export function slotOf(name: string, file: string): number | undefined {

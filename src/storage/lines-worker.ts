@@ -1,5 +1,7 @@
 import { type Answer, type Ask, type Chunk, linesFileName, slotOf, type Tail } from './lines-protocol.ts';
 import { decodeLines, encodeLines, firstLineStart, lastLineEnd } from './lines-text.ts';
+import { PhotoFiles } from './photo-files.ts';
+import { type SyncHandle, syncHandle } from './sync-handle.ts';
 
 /** The part of a file that holds its newest records; enough to see whether both copies agree. */
 const tailBytes = 64 * 1024;
@@ -7,20 +9,8 @@ const chunkBytes = 1024 * 1024;
 /** Every open page keeps a file of its own, since a handle is exclusive. */
 const mostSlots = 32;
 
-/** Exists in dedicated workers only, so the page's type library does not know it. */
-interface SyncHandle {
-  read(into: Uint8Array, options: { at: number }): number;
-  write(bytes: Uint8Array, options: { at: number }): number;
-  truncate(size: number): void;
-  getSize(): number;
-  flush(): void;
-  close(): void;
-}
-interface Lockable {
-  createSyncAccessHandle(): Promise<SyncHandle>;
-}
-
 let folder: FileSystemDirectoryHandle;
+let photos: PhotoFiles;
 let database = '';
 let own: { slot: number; handle: SyncHandle; size: number } | undefined;
 
@@ -28,7 +18,7 @@ async function takeFreeFile(): Promise<{ slot: number; handle: SyncHandle }> {
   for (let slot = 0; slot < mostSlots; slot++) {
     const file = await folder.getFileHandle(linesFileName(database, slot), { create: true });
     try {
-      return { slot, handle: await (file as unknown as Lockable).createSyncAccessHandle() };
+      return { slot, handle: await syncHandle(file) };
     } catch (error) {
       if (!(error instanceof DOMException) || error.name !== 'NoModificationAllowedError') throw error;
     }
@@ -82,6 +72,7 @@ async function tailOf(slot: number): Promise<Tail> {
 async function open(name: string): Promise<{ slot: number; tails: Tail[] }> {
   database = name;
   folder = await navigator.storage.getDirectory();
+  photos = new PhotoFiles(folder, name);
   const { slot, handle } = await takeFreeFile();
   own = { slot, handle, size: cutTornLine(handle) };
   const tails: Tail[] = [];
@@ -130,6 +121,12 @@ async function answer(ask: Ask): Promise<unknown> {
       return append(ask.records);
     case 'read':
       return read(ask.slot, ask.offset);
+    case 'keepPhoto':
+      return photos.keep(ask.photo);
+    case 'photoNames':
+      return photos.names();
+    case 'readPhoto':
+      return photos.read(ask.hash);
     case 'close':
       return close();
   }

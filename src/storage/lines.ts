@@ -1,4 +1,5 @@
 import type { Answer, CallName, Calls, Chunk, Tail } from './lines-protocol.ts';
+import type { StoredPhoto } from './schema.ts';
 
 /** How long the worker may take before the second copy is given up for this page, ms */
 const patience = 8000;
@@ -13,7 +14,7 @@ interface Waiting {
 /**
  * The second copy: an append-only file in the origin's private file system, one checksummed line a record, written
  * by a worker. A browser's database can come back empty after a crash; this file has its own way to the disk.
- * The bytes of photos are not in it, and neither are their records: a photo lives in the database and in backups.
+ * A photo and its record are a file of their own beside it.
  *
  * When anything fails the page goes on with the database alone and appends nothing more, so that the file has its
  * gap at the end, where the next opening looks for it.
@@ -62,6 +63,24 @@ export class Lines {
     } catch {
       this.giveUp('a line was not written');
     }
+  }
+
+  /** Resolves when they are flushed; false when one was not written, which a later opening makes up for. */
+  async keepPhotos(photos: readonly StoredPhoto[]): Promise<boolean> {
+    await this.ready;
+    for (const photo of photos) {
+      if (!this.kept()) return false;
+      if (!(await this.ask('keepPhoto', { photo }).catch(() => false))) return false;
+    }
+    return true;
+  }
+
+  photoNames(): Promise<string[]> {
+    return this.ask('photoNames', {});
+  }
+
+  readPhoto(hash: string): Promise<StoredPhoto | undefined> {
+    return this.ask('readPhoto', { hash });
   }
 
   /** All records of one file, a chunk at a time. */

@@ -7,7 +7,7 @@ import { Connection } from './connection.ts';
 import { failureOf } from './database.ts';
 import { Ids } from './ids.ts';
 import { Lines } from './lines.ts';
-import { slotOf } from './lines-protocol.ts';
+import { photoFolder, slotOf } from './lines-protocol.ts';
 import { Reader } from './reader.ts';
 import type { SlotMark } from './schema.ts';
 import type { OpenResult, Refilled, Store, Summarize } from './store.ts';
@@ -50,10 +50,13 @@ export async function openStore(options: {
     // The first screen would show an empty shop: a lost database is refilled before anybody looks.
     await lines.ready;
     refilled = await comparing()
-      .then(({ compareAll }) => compareAll(copies, marks))
+      .then(({ compareAll, newestIds }) => {
+        for (const id of newestIds(lines)) ids.raise(id);
+        return compareAll(copies, marks);
+      })
       .catch(() => nothing);
   }
-  const compared = empty
+  const records = empty
     ? Promise.resolve(refilled)
     : idle()
         .then(() => lines.ready)
@@ -61,8 +64,16 @@ export async function openStore(options: {
         .then(({ compareTails }) => compareTails(copies, marks))
         // What could not be compared now is compared at the next opening; both copies are as they were.
         .catch(() => nothing);
+  const compared = records.then((counts) => withPhotos(counts, copies));
   const store = assemble({ name, device, ids, tabs, compared, summarize: options.summarize, ...copies });
   return { ok: true, store, refilled };
+}
+
+/** Photos come after the first screen in any case: there may be hundreds of megabytes of them. */
+async function withPhotos(counts: Refilled, copies: Copies): Promise<Refilled> {
+  await idle();
+  const photos = await import('./compare-photos.ts').then((m) => m.comparePhotos(copies)).catch(() => 0);
+  return photos > 0 ? { ...counts, photos } : counts;
 }
 
 /** Comes after the first screen, unless the database is empty. */
@@ -104,6 +115,12 @@ function nameDevice(connection: Connection): Promise<string> {
     await meta.put(device, 'device');
     return device;
   });
+}
+
+interface Copies {
+  connection: Connection;
+  lines: Lines;
+  writer: Writer;
 }
 
 interface Parts {
@@ -180,7 +197,7 @@ export async function deleteStore(name: StoreName): Promise<void> {
   if (!folder) return;
   const names: string[] = [];
   for await (const file of (folder as unknown as { keys(): AsyncIterable<string> }).keys()) {
-    if (slotOf(name, file) !== undefined) names.push(file);
+    if (slotOf(name, file) !== undefined || file === photoFolder(name)) names.push(file);
   }
   for (const file of names) await remove(folder, file);
 }
@@ -189,7 +206,7 @@ export async function deleteStore(name: StoreName): Promise<void> {
 async function remove(folder: FileSystemDirectoryHandle, file: string): Promise<void> {
   for (let left = tries; ; left--) {
     try {
-      return await folder.removeEntry(file);
+      return await folder.removeEntry(file, { recursive: true });
     } catch (error) {
       if (error instanceof DOMException && error.name === 'NotFoundError') return;
       if (left === 0) throw error;

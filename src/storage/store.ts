@@ -29,7 +29,7 @@ export class WriteError extends Error {
   }
 }
 
-export type OpenFailure = 'newerVersion' | 'unavailable' | 'blocked';
+export type OpenFailure = 'newerVersion' | 'unavailable' | 'unreadable' | 'blocked';
 export type OpenResult =
   | { ok: true; store: Store; refilled: Refilled }
   | { ok: false; reason: OpenFailure; detail: string };
@@ -38,6 +38,8 @@ export type OpenResult =
 export interface Refilled {
   database: number;
   lines: number;
+  /** Photos and loggers' files that the database got back, when there were any. */
+  photos?: number;
 }
 
 export interface Page {

@@ -76,14 +76,16 @@ export class Writer {
       await putAll(transaction, records, photos);
       await this.mark(transaction, records);
     });
+    // First, so that a line that speaks of a photo never stands in the second copy without it.
+    await this.lines.keepPhotos(photos);
     await this.lines.append(records.map((r) => r.json));
     this.tabs.tell(touched(records), this.ids.greatest());
   }
 
-  /** Takes records out of the lines file into the database. They were let in once: only their absence is checked. */
-  async takeBack(records: readonly Prepared[]): Promise<void> {
+  /** Takes records and photos out of the second copy into the database. They were let in once: only their absence is checked. */
+  async takeBack(records: readonly Prepared[], photos: readonly StoredPhoto[] = []): Promise<void> {
     await this.connection.transact([...stores], 'readwrite', (transaction) =>
-      putAll(transaction, records, []),
+      putAll(transaction, records, photos),
     );
     this.tabs.tell(touched(records), this.ids.greatest());
   }

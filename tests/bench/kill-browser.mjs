@@ -1,39 +1,36 @@
 // A real browser on a profile that outlives it, for kills and cold starts.
 import { spawn } from 'node:child_process';
-import { readdir, readFile, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { chromium } from 'playwright';
 import { build } from 'vite';
 import { findChromium, QUIET_FLAGS } from '../../scripts/ensure-chromium.mjs';
+import { serve } from '../../scripts/serve.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 
-/** Builds the page that writes, and serves it under the policy of the app. */
-export async function servePage(port) {
-  const outDir = join(root, 'node_modules/.cache/kill-page');
+/** Builds a page of this folder, and serves it under the policy of the app; port 0 is any that is free. */
+export async function servePage(port, name = 'kill-page') {
+  const outDir = await mkdtemp(join(tmpdir(), `tubewright-${name}-`));
   await build({
     configFile: false,
     logLevel: 'warn',
-    root: join(root, 'tests/bench/kill-page'),
+    root: join(root, 'tests/bench', name),
+    oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
     base: './',
     worker: { format: 'es' },
     build: { target: 'es2022', outDir, emptyOutDir: true, assetsInlineLimit: 0, modulePreload: false },
   });
-  const server = spawn(
-    process.execPath,
-    [join(root, 'scripts/serve.mjs'), outDir, '--port', String(port), '--quiet'],
-    { stdio: ['ignore', 'ignore', 'inherit'] },
-  );
-  const address = `http://localhost:${port}/`;
-  for (let left = 50; ; left--) {
-    const up = await fetch(address)
-      .then((r) => r.ok)
-      .catch(() => false);
-    if (up) return { address, stop: () => server.kill() };
-    if (left === 0) throw new Error(`nothing answers at ${address}`);
-    await pause(100);
-  }
+  const server = serve(outDir);
+  await new Promise((ready) => server.listen(port, '127.0.0.1', ready));
+  const stop = async () => {
+    server.closeAllConnections();
+    await new Promise((done) => server.close(done));
+    await rm(outDir, { recursive: true });
+  };
+  return { address: `http://localhost:${server.address().port}/`, stop };
 }
 
 /** Starts Chromium on the profile; `kill` ends it with all its processes, at once. */
@@ -62,23 +59,34 @@ export async function launch(profile) {
       // It has ended by itself.
     }
     await gone;
+    // Its helpers die a moment later, and until then hold the files of the profile.
+    for (let left = 500; left > 0 && groupLives(child.pid); left--) await pause(10);
   };
   try {
     const browser = await chromium.connectOverCDP(`http://127.0.0.1:${await debugPort(profile)}`);
     const context = browser.contexts()[0];
-    return { page: await context.newPage(), browser, kill };
+    return { page: context.pages()[0] ?? (await context.newPage()), browser, kill };
   } catch (error) {
     await kill();
     throw error;
   }
 }
 
+function groupLives(pid) {
+  try {
+    process.kill(-pid, 0);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 async function debugPort(profile) {
-  for (let left = 150; ; left--) {
+  for (let left = 750; ; left--) {
     const text = await readFile(join(profile, 'DevToolsActivePort'), 'utf8').catch(() => '');
     const port = text.split('\n')[0];
     if (port) return port;
     if (left === 0) throw new Error('the browser did not start');
-    await pause(100);
+    await pause(20);
   }
 }

@@ -55,6 +55,6 @@ try {
   console.log(`  acknowledged           ${told(later.times)}`);
   await openings(profile, address);
 } finally {
-  stop();
+  await stop();
   await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
 }

@@ -1,8 +1,8 @@
 import { deleteDB, openDB } from 'idb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { migrations } from '#storage/migrations/list.ts';
-import { deleteStore } from '#storage/open-store.ts';
-import { cleanUp, name, note, open, outcome, ovenLoad } from './samples.ts';
+import { deleteStore, openStore } from '#storage/open-store.ts';
+import { cleanUp, name, note, open, outcome, ovenLoad, summarize } from './samples.ts';
 
 afterEach(async () => {
   vi.restoreAllMocks();
@@ -54,6 +54,26 @@ describe('a store whose database a newer version wants', () => {
     await deleteStore(name);
     expect(lost).toHaveBeenCalledOnce();
     expect((await (await open()).counts()).entries).toBe(0);
+  });
+});
+
+describe('a database that the disk will not open', () => {
+  const refusal = () => {
+    throw new DOMException('Internal error opening backing store for indexedDB.open.', 'UnknownError');
+  };
+
+  it('is asked again, since a dying browser holds it for a moment', async () => {
+    const store = await open();
+    await store.write({ entries: [note('e1', 'o1')] });
+    await store.close();
+    vi.spyOn(IDBFactory.prototype, 'open').mockImplementationOnce(refusal).mockImplementationOnce(refusal);
+    expect(await (await open()).entries('o1')).toHaveLength(1);
+  });
+
+  it('is told apart from storage that is switched off', async () => {
+    vi.spyOn(IDBFactory.prototype, 'open').mockImplementation(refusal);
+    const result = await openStore({ name, summarize: async () => summarize });
+    expect(result).toMatchObject({ ok: false, reason: 'unreadable' });
   });
 });
 

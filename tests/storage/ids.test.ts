@@ -1,6 +1,7 @@
+import { deleteDB } from 'idb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { Ids, idFloor, idTime } from '#storage/ids.ts';
-import { cleanUp, note, open } from './samples.ts';
+import { cleanUp, name, note, open } from './samples.ts';
 
 afterEach(async () => {
   vi.restoreAllMocks();
@@ -39,6 +40,16 @@ describe('ids', () => {
     const again = await open();
     expect(again.device).toBe(store.device);
     expect(sorted([before, again.newId(), again.newId()])).toBe(true);
+  });
+
+  it('stay above the last one written when the database is gone too', async () => {
+    const store = await open();
+    const before = store.newId();
+    await store.write({ entries: [note(before, 'o1')] });
+    await store.close();
+    await deleteDB(name);
+    vi.spyOn(Date, 'now').mockReturnValue(Date.now() - 365 * 24 * 3600 * 1000);
+    expect((await open()).newId() > before).toBe(true);
   });
 
   it('stay above what another tab wrote', async () => {

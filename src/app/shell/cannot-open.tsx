@@ -15,6 +15,10 @@ const reasons = {
     title: 'This browser keeps nothing here',
     text: 'Private windows and blocked storage keep no record. Open the app in an ordinary window, or allow this site to store data.',
   },
+  unreadable: {
+    title: 'The record could not be opened just now',
+    text: 'It is on this phone, and nothing of it was touched. The phone may have no room left, or be busy: free some space, close the app and its other tabs, then open it again.',
+  },
   lost: {
     title: 'The record went to another tab',
     text: 'A newer version of the app took it over in another tab, or it was removed there. Open it again to go on.',

@@ -41,12 +41,18 @@ function DemoNotice() {
 function Refilled() {
   const back = refilled.value;
   if (!back) return null;
-  const count = back.database + back.lines;
+  const { database, lines, photos = 0 } = back;
+  const many = (count: number, what: string) => (count === 1 ? `1 ${what}` : `${count} ${what}s`);
+  const missing = [
+    ...(database + lines > 0 ? [many(database + lines, 'line')] : []),
+    ...(photos > 0 ? [many(photos, 'photo')] : []),
+  ].join(' and ');
+  const one = database + lines + photos === 1;
   return (
     <div class="notice notice-amber" role="status">
       <p>
-        {count} {count === 1 ? 'line was' : 'lines were'} missing from one of the two copies on this phone and{' '}
-        {count === 1 ? 'has' : 'have'} been put back from the other. Nothing is lost.
+        {missing} {one ? 'was' : 'were'} missing from one of the two copies on this phone and{' '}
+        {one ? 'has' : 'have'} been put back from the other. Nothing is lost.
       </p>
       <button
         type="button"

@@ -44,7 +44,7 @@ export async function openShop(): Promise<Store | undefined> {
   }
   const { store } = result;
   store.compared.then((back) => {
-    if (back.database + back.lines > 0) refilled.value = back;
+    if (back.database + back.lines + (back.photos ?? 0) > 0) refilled.value = back;
   });
   store.onLost(() => {
     shop.value = { phase: 'lost' };
