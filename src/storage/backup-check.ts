@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
-import { type PhotoRecord, photoRecord } from '#shared/record/photo.ts';
-import { admit, keyOf, type RawRecord, type RecordStore } from './admit.ts';
+import { isLoggerFile } from '#shared/record/photo.ts';
+import { keyOf, type RawRecord } from './admit.ts';
+import { type Fault, orFault, Refusal } from './backup-faults.ts';
 import {
   backupFormat,
   backupVersion,
@@ -9,160 +10,143 @@ import {
   firstLine,
   type LineCounts,
 } from './backup-format.ts';
-import { fromBase64 } from './base64.ts';
+import { checkLine, type HeldPhoto, type HeldRecord, parseLine } from './backup-line.ts';
+import { type LineChunk, LineTooLong, readLines } from './backup-lines.ts';
 import { crc32, hex32 } from './crc32.ts';
-import { canonical, unsafeJson } from './json.ts';
+import { SeenKeys } from './fingerprint.ts';
+import { unsafeJson } from './json.ts';
+import { Turns } from './turns.ts';
 
-/** Why a backup is refused. Words for people are made in the app. */
-export type BackupFault =
-  | 'empty'
-  /** Not a backup of this app. */
-  | 'foreign'
-  | 'newerVersion'
-  /** The last line is missing: the file ends too soon. */
-  | 'cutShort'
-  | 'notJson'
-  | 'notARecord'
-  | 'tooLong'
-  | 'tooDeep'
-  /** A photo's bytes are not what its line says. */
-  | 'photo'
-  /** One id, two contents: in the file, or in the file and on this phone. */
-  | 'conflict'
-  /** A correction that corrects a correction. */
-  | 'correction'
-  | 'count'
-  | 'checksum';
-
-export interface Fault {
-  ok: false;
-  reason: BackupFault;
-  /** Counted from 1. */
-  line: number;
-  detail: string;
-}
-
-export interface PlacedRecord {
-  line: number;
-  key: string;
-  store: RecordStore;
-  value: RawRecord;
-}
-export interface PlacedPhoto {
-  line: number;
-  record: PhotoRecord;
-  data: string;
-}
-
-export type Checked =
-  | Fault
-  | {
-      ok: true;
-      records: PlacedRecord[];
-      photos: PlacedPhoto[];
-      counts: LineCounts;
-      /** When the backup was made. */
-      at: number;
-    };
-
-export interface RestoreCounts {
+/** Different things in a backup, each counted once however often it is in it. */
+export interface Holds {
+  builds: number;
+  ovenLoads: number;
   entries: number;
-  headers: number;
   revisions: number;
   photos: number;
+  /** Files of loggers */
+  files: number;
 }
-export type RestoreOutcome =
-  | {
-      ok: true;
-      added: RestoreCounts;
-      /** Records that were here before. */
-      already: number;
-      /** Documents that now have two heads. */
-      conflicts: string[];
-    }
-  /** Found before anything was written. */
-  | Fault;
 
-const longestRecord = 4_000_000;
-const longestPhoto = 100_000_000;
+export interface Good {
+  ok: true;
+  file: Blob;
+  /** Checksum up to the end of each chunk of lines: what is read again later must give the same. */
+  marks: readonly number[];
+  counts: LineCounts;
+  holds: Holds;
+  /** When the backup was made. */
+  at: number;
+}
+export type Checked = Fault | Good;
+
+/** What a builder may do while a file is read: see how far it is, and stop it. */
+export interface Watched {
+  /** Called with the share of the bytes that were read. */
+  onProgress?: (share: number) => void;
+  stop?: AbortSignal | undefined;
+}
+
 const encoder = new TextEncoder();
-const photoLine = z.extend(photoRecord, { data: z.string() });
-const setAsideLine = z.looseObject({ setAside: z.unknown() });
+/** Lines whose checksum is made at one go. */
+const summedAtOnce = 200;
 
-/** Thrown and caught in this file only. */
-class Refusal extends Error {
-  constructor(
-    readonly reason: BackupFault,
-    readonly line: number,
-    message: string,
-  ) {
-    super(message);
-  }
+/** Checks a whole backup, line by line as it is read, and writes nothing. Throws the reason of `stop`. */
+export function checkBackup(file: Blob, { onProgress, stop }: Watched = {}): Promise<Checked> {
+  return orFault(async () => {
+    const turns = new Turns(stop);
+    const check = new Check(turns);
+    for await (const chunk of chunksOf(file)) {
+      await check.take(chunk);
+      onProgress?.(Math.min(1, check.bytes / file.size));
+      if (turns.due()) await turns.give();
+    }
+    return check.end(file);
+  });
 }
 
-/** Checks a whole backup, and writes nothing. */
-export function checkBackup(text: string): Checked {
+/** The lines of a file, with what stands in the way of reading them said as a fault. */
+export async function* chunksOf(file: Blob): AsyncGenerator<LineChunk> {
+  let next = 1;
   try {
-    return new Check(text).run();
+    for await (const chunk of readLines(file)) {
+      next = chunk.from + chunk.lines.length;
+      yield chunk;
+    }
   } catch (error) {
-    if (error instanceof Refusal) {
-      return { ok: false, reason: error.reason, line: error.line, detail: error.message };
+    if (error instanceof LineTooLong) {
+      throw new Refusal(error.line === 1 ? 'foreign' : 'tooLong', error.line, error.message);
+    }
+    if (error instanceof DOMException && error.name !== 'AbortError') {
+      throw new Refusal('unreadable', next, error.message);
     }
     throw error;
   }
 }
 
+/** The checksum of these lines, each with a line feed, after what came before. */
+export async function summed(lines: readonly string[], before: number, turns: Turns): Promise<number> {
+  let crc = before;
+  for (let i = 0; i < lines.length; i += summedAtOnce) {
+    const text = lines.slice(i, i + summedAtOnce).join('\n');
+    crc = crc32(encoder.encode(`${text}\n`), crc);
+    if (turns.due()) await turns.give();
+  }
+  return crc;
+}
+
 class Check {
-  private readonly lines: string[];
-  private readonly records = new Map<string, PlacedRecord>();
-  private readonly photos = new Map<string, PlacedPhoto>();
-  private readonly counts: LineCounts = countLines();
+  bytes = 0;
+  private at = 0;
+  private crc = 0;
+  private readonly marks: number[] = [];
+  private readonly counts = countLines();
+  private readonly seen = new SeenKeys();
+  private readonly corrections = new SeenKeys();
+  private readonly corrected = new SeenKeys();
+  private readonly holds: Holds = { builds: 0, ovenLoads: 0, entries: 0, revisions: 0, photos: 0, files: 0 };
+  private ending: { text: string; line: number } | undefined;
 
-  constructor(text: string) {
-    // Share sheets and editors put a byte order mark before and carriage returns at the ends of lines.
-    this.lines = text.replace(/^\uFEFF/, '').split(/\r?\n/);
-    while (this.lines.at(-1)?.trim() === '') this.lines.pop();
+  constructor(private readonly turns: Turns) {}
+
+  async take({ from, lines, last }: LineChunk): Promise<void> {
+    const ending = last ? lines.at(-1) : undefined;
+    const body = ending === undefined ? lines : lines.slice(0, -1);
+    for (const [i, text] of body.entries()) {
+      if (from + i === 1) this.first(text);
+      else this.line(text, from + i);
+      if (this.turns.due()) await this.turns.give();
+    }
+    this.crc = await summed(body, this.crc, this.turns);
+    this.marks.push(this.crc);
+    this.bytes += lines.reduce((sum, text) => sum + text.length + 1, 0);
+    if (ending !== undefined) this.ending = { text: ending, line: from + body.length };
   }
 
-  run(): Checked {
-    if (this.lines.length === 0) throw new Refusal('empty', 1, 'there is nothing in it');
-    const { at } = this.first();
-    const last = this.lines.length;
-    const end = z.safeParse(endLine, last > 1 ? this.json(last) : undefined);
-    for (let line = 2; line < last; line++) this.take(line, this.json(line));
+  end(file: Blob): Good {
+    const { ending, at, marks, counts, holds } = this;
+    if (!ending) throw new Refusal('empty', 1, 'there is nothing in it');
+    const { text, line } = ending;
+    if (line === 1) {
+      this.first(text);
+      throw new Refusal('cutShort', 1, 'there is nothing after the first line');
+    }
+    const end = z.safeParse(endLine, parseLine(text, line));
     if (!end.success) {
-      if (last > 1) this.take(last, this.json(last));
-      throw new Refusal('cutShort', last, 'the last line, with counts and checksum, is missing');
+      this.line(text, line);
+      throw new Refusal('cutShort', line, 'the last line, with counts and checksum, is missing');
     }
-    this.corrections();
-    this.totals(end.data);
-    return {
-      ok: true,
-      records: [...this.records.values()],
-      photos: [...this.photos.values()],
-      counts: this.counts,
-      at,
-    };
-  }
-
-  private text(line: number): string {
-    return this.lines[line - 1] ?? '';
-  }
-
-  private json(line: number): unknown {
-    const text = this.text(line);
-    if (text.length > longestPhoto)
-      throw new Refusal('tooLong', line, `${text.length} characters in one line`);
-    try {
-      return JSON.parse(text);
-    } catch (error) {
-      const why = error instanceof Error ? error.message : 'not JSON';
-      throw new Refusal(line === 1 ? 'foreign' : 'notJson', line, why);
+    for (const what of ['headers', 'revisions', 'entries', 'photos', 'setAside'] as const) {
+      const [says, are] = [end.data.counts[what], counts[what]];
+      if (says !== are) throw new Refusal('count', line, `says ${says} ${what}, there are ${are}`);
     }
+    const crc = hex32(this.crc);
+    if (crc !== end.data.crc32) throw new Refusal('checksum', line, `says ${end.data.crc32}, it is ${crc}`);
+    return { ok: true, file, marks, counts, holds, at };
   }
 
-  private first(): { at: number } {
-    const raw = this.json(1);
+  private first(text: string): void {
+    const raw = parseLine(text, 1);
     const named = z.safeParse(z.looseObject({ format: z.literal(backupFormat), version: z.number() }), raw);
     if (!named.success || unsafeJson(raw))
       throw new Refusal('foreign', 1, `the first line does not say '${backupFormat}'`);
@@ -171,60 +155,41 @@ class Check {
     }
     const whole = z.safeParse(firstLine, raw);
     if (!whole.success) throw new Refusal('foreign', 1, 'the first line is not complete');
-    return whole.data;
+    this.at = whole.data.at;
   }
 
-  private take(line: number, raw: unknown): void {
-    const photo = z.safeParse(photoLine, raw);
-    if (photo.success) {
-      this.takePhoto(line, photo.data);
-      return;
-    }
-    const length = this.text(line).length;
-    if (length > longestRecord) throw new Refusal('tooLong', line, `${length} characters in one record`);
-    if (z.safeParse(setAsideLine, raw).success && !unsafeJson(raw)) {
-      this.counts.setAside += 1;
-      return;
-    }
-    const admitted = admit(raw);
-    if (!admitted.ok) throw new Refusal(admitted.fault, line, admitted.why);
-    const { store, value } = admitted;
-    const key = keyOf(store, value.id);
-    const before = this.records.get(key);
-    if (before && canonical(before.value) !== canonical(value)) {
-      throw new Refusal('conflict', line, `${value.id} is in line ${before.line} with other content`);
-    }
+  private line(text: string, line: number): void {
+    const held = checkLine(text, line);
+    if (held.is === 'record') this.record(held);
+    else if (held.is === 'photo') this.photo(held);
+    else this.counts.setAside += 1;
+  }
+
+  private record({ key, line, store, value }: HeldRecord): void {
+    const before = this.seen.add(key, value, line);
+    if (before < 0)
+      throw new Refusal('conflict', line, `${value.id} is in line ${-before} with other content`);
     this.counts[store] += 1;
-    if (!before) this.records.set(key, { line, key, store, value });
+    if (before > 0) return;
+    if (store === 'headers') this.holds[value.record === 'build' ? 'builds' : 'ovenLoads'] += 1;
+    else this.holds[store] += 1;
+    if (store === 'entries' && value.corrects !== undefined) this.correction(key, value, line);
   }
 
-  private takePhoto(line: number, { data, ...record }: z.infer<typeof photoLine>): void {
-    if (unsafeJson(record)) throw new Refusal('notARecord', line, 'not a photo');
-    if (fromBase64(data)?.length !== record.bytes) {
-      throw new Refusal('photo', line, `${record.hash} does not have ${record.bytes} bytes`);
-    }
+  /** Which of the two comes first in the file does not matter. */
+  private correction(key: string, { id, corrects }: RawRecord, line: number): void {
+    const first = keyOf('entries', String(corrects));
+    if (this.corrections.lineOf(first) > 0)
+      throw new Refusal('correction', line, `${id} corrects a correction`);
+    const after = this.corrected.lineOf(key);
+    if (after > 0) throw new Refusal('correction', after, `it corrects ${id}, which is a correction`);
+    this.corrections.add(key, 0, line);
+    this.corrected.add(first, 0, line);
+  }
+
+  private photo({ line, record }: HeldPhoto): void {
     this.counts.photos += 1;
-    this.photos.set(record.hash, { line, record, data });
-  }
-
-  private corrections(): void {
-    for (const { line, value } of this.records.values()) {
-      const first = this.records.get(keyOf('entries', String(value.corrects)));
-      if (value.record === 'entry' && first?.value.corrects !== undefined) {
-        throw new Refusal('correction', line, `${value.id} corrects a correction`);
-      }
-    }
-  }
-
-  private totals(end: z.infer<typeof endLine>): void {
-    const last = this.lines.length;
-    for (const what of ['headers', 'revisions', 'entries', 'photos', 'setAside'] as const) {
-      if (end.counts[what] === this.counts[what]) continue;
-      throw new Refusal('count', last, `says ${end.counts[what]} ${what}, there are ${this.counts[what]}`);
-    }
-    let crc = 0;
-    for (let line = 1; line < last; line++) crc = crc32(encoder.encode(`${this.text(line)}\n`), crc);
-    if (hex32(crc) !== end.crc32)
-      throw new Refusal('checksum', last, `says ${end.crc32}, it is ${hex32(crc)}`);
+    if (this.seen.add(`photos:${record.hash}`, 0, line) === 0)
+      this.holds[isLoggerFile(record) ? 'files' : 'photos'] += 1;
   }
 }

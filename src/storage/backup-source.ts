@@ -3,6 +3,9 @@ import { pages } from './compare.ts';
 import type { Connection } from './connection.ts';
 import { ofSubject } from './reader.ts';
 
+/** Records in memory at one time: the phone goes on being used meanwhile. */
+const atOnce = 1000;
+
 /** Some builds, oven loads and documents, to be handed on by themselves. */
 export interface Only {
   subjects: readonly string[];
@@ -42,7 +45,7 @@ export async function* recordsFor(connection: Connection, only?: Only): AsyncGen
     return;
   }
   for (const store of recordStores) {
-    for await (const records of pages(connection, store)) yield { store, records };
+    for await (const records of pages(connection, store, atOnce)) yield { store, records };
   }
 }
 

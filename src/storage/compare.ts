@@ -129,15 +129,19 @@ async function refillLines(
 }
 
 /** A whole store by id, a page at a time, each in a short transaction of its own. */
-export async function* pages<S extends (typeof recordStores)[number]>(connection: Connection, store: S) {
+export async function* pages<S extends (typeof recordStores)[number]>(
+  connection: Connection,
+  store: S,
+  size = chunkSize,
+) {
   let range: IDBKeyRange | undefined;
   for (;;) {
     const records = await connection.transact([store], 'readonly', (transaction) =>
-      transaction.objectStore<typeof store>(store).getAll(range, chunkSize),
+      transaction.objectStore<typeof store>(store).getAll(range, size),
     );
     yield records;
     const last = records.at(-1);
-    if (!last || records.length < chunkSize) return;
+    if (!last || records.length < size) return;
     range = IDBKeyRange.lowerBound(last.id, true);
   }
 }

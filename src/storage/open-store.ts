@@ -167,9 +167,9 @@ function assemble(parts: Parts): Store {
     counts: () => reader.counts(),
     linesKept: () => lines.kept(),
     backup: (options) => backupOf(connection, options),
-    async restore(checked, onProgress) {
+    async restore(checked, watched) {
       const { restore } = await import('./restore.ts');
-      return restore({ connection, reader, writer, summaries }, checked, onProgress);
+      return restore({ connection, reader, writer, summaries }, checked, watched);
     },
     async close() {
       await writer.settled();

@@ -4,8 +4,9 @@ import type { Gated, Header } from '#shared/record/read.ts';
 import type { DocType, ForeignRevision, Revision, RevisionOf } from '#shared/record/revision.ts';
 import type { Summary } from '#shared/record/summary.ts';
 import type { BackupOptions } from './backup.ts';
-import type { Checked, RestoreOutcome } from './backup-check.ts';
+import type { Good, Watched } from './backup-check.ts';
 import type { Counts } from './reader.ts';
+import type { RestoreOutcome } from './restore.ts';
 
 /** Folds one subject into its cached summary. The app passes it in when it is needed, so that storage needs no calc. */
 export type Summarize = (header: Header, entries: readonly AnyEntry[]) => Summary;
@@ -94,8 +95,9 @@ export interface Store {
   backup(options: BackupOptions): AsyncGenerator<string>;
   /**
    * Merges a checked backup: union of entries, headers and revisions. Writing it twice changes nothing. Refused
-   * before anything is written when an id is here with other content; throws WriteError.
+   * before anything is written when an id is here with other content, or when the file is not the one that was
+   * checked. Throws WriteError, and the reason of `stop`: what is in by then stays, and another go adds the rest.
    */
-  restore(checked: Checked & { ok: true }, onProgress?: (share: number) => void): Promise<RestoreOutcome>;
+  restore(checked: Good, watched?: Watched): Promise<RestoreOutcome>;
   close(): Promise<void>;
 }

@@ -4,6 +4,7 @@ import { asWriteError } from './failures.ts';
 import type { Ids } from './ids.ts';
 import { canonical } from './json.ts';
 import type { Lines } from './lines.ts';
+import { atOnce, storedOf } from './lookup.ts';
 import { type Prepared, prepareAll, preparePhoto, recordsOf, refuse } from './prepare.ts';
 import type { SlotMark, StoredPhoto, Writing } from './schema.ts';
 import type { Batch } from './store.ts';
@@ -119,18 +120,21 @@ async function putAll(
   records: readonly Prepared[],
   photos: readonly StoredPhoto[],
 ): Promise<void> {
-  const stored = await Promise.all(
-    records.map(({ store, value }) => transaction.objectStore(store).get(value.id)),
-  );
-  const fresh = records.filter(({ key, value }, i) => {
-    const before = stored[i];
-    if (before && canonical(before) !== canonical(value)) throw refuse(`${key} is stored with other content`);
-    return !before;
-  });
+  const fresh: Prepared[] = [];
+  for (const [i, before] of (await storedOf(transaction, records)).entries()) {
+    const record = records[i];
+    if (!record) continue;
+    if (before && canonical(before) !== canonical(record.value))
+      throw refuse(`${record.key} is stored with other content`);
+    if (!before) fresh.push(record);
+  }
+  for (let i = 0; i < fresh.length; i += atOnce) {
+    const some = fresh.slice(i, i + atOnce);
+    await Promise.all(some.map(({ store, value }) => transaction.objectStore(store).add(value)));
+  }
   const subjects = new Set(fresh.flatMap(subjectOf));
   const kept = await Promise.all(photos.map((p) => transaction.objectStore('photos').getKey(p.hash)));
   await Promise.all([
-    ...fresh.map(({ store, value }) => transaction.objectStore(store).add(value)),
     ...photos.filter((_, i) => kept[i] === undefined).map((p) => transaction.objectStore('photos').put(p)),
     ...[...subjects].flatMap((subject) => [
       transaction.objectStore('summaries').delete(subject),

@@ -17,8 +17,9 @@ import shop from '../../demo/shop.txt?raw';
 import { wallShelf } from '../../demo/walls.ts';
 import { leastLength, shelfLength } from '../calc/nest-bounds.ts';
 
-const records = demoRecords(shop, Date.UTC(2027, 0, 9, 20, 15), 0).records.flatMap(({ value }) => {
-  const read = readRecord(value);
+const moved = await demoRecords(shop, Date.UTC(2027, 0, 9, 20, 15), 0);
+const records = moved.flatMap((one) => {
+  const read = readRecord(one);
   return read.ok ? [read.value] : [];
 });
 

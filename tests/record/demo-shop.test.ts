@@ -54,8 +54,8 @@ describe('the demo shop', () => {
     expect(demoBackup() === committed, 'run: npm run demo:shop').toBe(true);
   });
 
-  it('is a whole backup that its own check lets in, and says which moment it stands at', () => {
-    const checked = checkBackup(demoBackup());
+  it('is a whole backup that its own check lets in, and says which moment it stands at', async () => {
+    const checked = await checkBackup(new Blob([demoBackup()]));
     expect(checked).toMatchObject({ ok: true, at: anchor, counts: { headers: 14, setAside: 0 } });
     expect(JSON.parse(demoBackup().split('\n')[0] ?? '')).toMatchObject({ madeAt: anchor });
   });

@@ -1,9 +1,21 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { type Checked, checkBackup } from '#storage/backup-check.ts';
+import type { Checked, Good } from '#storage/backup-check.ts';
 import { crc32, hex32 } from '#storage/crc32.ts';
 import { deleteStore } from '#storage/open-store.ts';
 import type { Store } from '#storage/store.ts';
-import { backupText, cleanUp, cloth, name, note, open, ovenLoad, photo, state } from './samples.ts';
+import {
+  backupText,
+  check,
+  cleanUp,
+  cloth,
+  name,
+  note,
+  open,
+  ovenLoad,
+  photo,
+  saidIn,
+  state,
+} from './samples.ts';
 
 let store: Store;
 beforeEach(async () => {
@@ -28,7 +40,7 @@ async function fill(to: Store): Promise<void> {
   });
 }
 
-function good(checked: Checked): Checked & { ok: true } {
+function good(checked: Checked): Good {
   if (!checked.ok) throw new Error(`line ${checked.line}: ${checked.reason}, ${checked.detail}`);
   return checked;
 }
@@ -50,7 +62,7 @@ describe('a backup', () => {
     await store.close();
     await deleteStore(name);
     const fresh = await open();
-    const outcome = await fresh.restore(good(checkBackup(text)));
+    const outcome = await fresh.restore(good(await check(text)));
     expect(outcome).toEqual({
       ok: true,
       added: { headers: 2, entries: 3, revisions: 3, photos: 1 },
@@ -63,7 +75,7 @@ describe('a backup', () => {
 
   it('merged twice changes nothing the second time', async () => {
     await fill(store);
-    const checked = good(checkBackup(await backupText(store)));
+    const checked = good(await check(await backupText(store)));
     const before = await state(store);
     const nothing = { headers: 0, entries: 0, revisions: 0, photos: 0 };
     expect(await store.restore(checked)).toEqual({ ok: true, added: nothing, already: 9, conflicts: [] });
@@ -81,9 +93,9 @@ describe('a backup', () => {
     await store.close();
     await deleteStore(name);
     const ours = await open();
-    await ours.restore(good(checkBackup(base)));
+    await ours.restore(good(await check(base)));
     await ours.write({ revisions: [cloth('d1', 'r3', ['r1'])], entries: [note('e3', 'o1')] });
-    expect(await ours.restore(good(checkBackup(theirs)))).toMatchObject({
+    expect(await ours.restore(good(await check(theirs)))).toMatchObject({
       added: { entries: 1, revisions: 2 },
       already: 3,
       conflicts: ['d1'],
@@ -93,20 +105,20 @@ describe('a backup', () => {
 
   it('without photos has none, and says so', async () => {
     await fill(store);
-    const checked = good(checkBackup(await backupText(store, false)));
-    expect([checked.counts.photos, checked.photos]).toEqual([0, []]);
+    const checked = good(await check(await backupText(store, false)));
+    expect([checked.counts.photos, checked.holds.photos]).toEqual([0, 0]);
   });
 
   it('that came through a share sheet with byte order mark, carriage returns and blank lines is taken', async () => {
     await fill(store);
     const text = await backupText(store);
     const mangled = `\uFEFF${text.replaceAll('\n', '\r\n')}\r\n\r\n`;
-    expect(good(checkBackup(mangled)).records).toEqual(good(checkBackup(text)).records);
+    expect(await saidIn(good(await check(mangled)))).toEqual(await saidIn(good(await check(text))));
   });
 
   it('of an empty shop is a backup', async () => {
-    const checked = good(checkBackup(await backupText(store)));
-    expect([checked.records, checked.at]).toEqual([[], 1_700_000_000_000]);
+    const checked = good(await check(await backupText(store)));
+    expect([await saidIn(checked), checked.at]).toEqual([[], 1_700_000_000_000]);
   });
 
   it('bigger than one piece and one chunk comes back whole, with progress', async () => {
@@ -117,7 +129,7 @@ describe('a backup', () => {
     await deleteStore(name);
     const fresh = await open();
     const shares: number[] = [];
-    await fresh.restore(good(checkBackup(text)), (share) => shares.push(share));
+    await fresh.restore(good(await check(text)), { onProgress: (share) => shares.push(share) });
     expect(await state(fresh)).toEqual(before);
     expect(shares.at(-1)).toBe(1);
     expect(shares.every((s, i) => s >= 0 && s <= 1 && s >= (shares[i - 1] ?? 0))).toBe(true);
@@ -125,8 +137,8 @@ describe('a backup', () => {
 });
 
 describe('a backup is refused, with reason and line,', () => {
-  const refusal = (text: string) => {
-    const checked = checkBackup(text);
+  const refusal = async (text: string) => {
+    const checked = await check(text);
     return checked.ok ? 'taken' : `${checked.reason} ${checked.line}`;
   };
   let text: string;
@@ -135,9 +147,9 @@ describe('a backup is refused, with reason and line,', () => {
     text = await backupText(store);
   });
 
-  it('when it is empty or of something else', () => {
-    expect(refusal('')).toBe('empty 1');
-    expect(refusal('\uFEFF\r\n\r\n')).toBe('empty 1');
+  it('when it is empty or of something else', async () => {
+    expect(await refusal('')).toBe('empty 1');
+    expect(await refusal('\uFEFF\r\n\r\n')).toBe('empty 1');
     for (const foreign of [
       '{}',
       'null',
@@ -146,79 +158,83 @@ describe('a backup is refused, with reason and line,', () => {
       '{"format":"cake"}',
       '<!doctype html>',
     ]) {
-      expect(refusal(foreign)).toBe('foreign 1');
+      expect(await refusal(foreign)).toBe('foreign 1');
     }
-    expect(refusal(text.slice(text.indexOf('\n') + 1))).toBe('foreign 1');
+    expect(await refusal(text.slice(text.indexOf('\n') + 1))).toBe('foreign 1');
   });
 
-  it('when a newer version wrote it', () => {
-    expect(refusal(text.replace('"version":1', '"version":2'))).toBe('newerVersion 1');
+  it('when a newer version wrote it', async () => {
+    expect(await refusal(text.replace('"version":1', '"version":2'))).toBe('newerVersion 1');
   });
 
-  it('when its end is missing', () => {
+  it('when its end is missing', async () => {
     const lines = text.trimEnd().split('\n');
-    expect(refusal(lines.slice(0, -1).join('\n'))).toBe(`cutShort ${lines.length - 1}`);
-    expect(refusal(lines[0] ?? '')).toBe('cutShort 1');
-    expect(refusal(text.slice(0, -5))).toBe(`notJson ${lines.length}`);
+    expect(await refusal(lines.slice(0, -1).join('\n'))).toBe(`cutShort ${lines.length - 1}`);
+    expect(await refusal(lines[0] ?? '')).toBe('cutShort 1');
+    expect(await refusal(text.slice(0, -5))).toBe(`notJson ${lines.length}`);
   });
 
-  it('when a line is missing, doubled or edited', () => {
+  it('when a line is missing, doubled or edited', async () => {
     const lines = text.trimEnd().split('\n');
     const last = lines.length;
-    expect(refusal(lines.filter((_, i) => i !== 3).join('\n'))).toBe(`count ${last - 1}`);
-    expect(refusal(lines.flatMap((l, i) => (i === 3 ? [l, l] : [l])).join('\n'))).toBe(`count ${last + 1}`);
-    expect(refusal(text.replace('"better"', '"bitter"'))).toBe(`checksum ${last}`);
-    expect(refusal(text.replace('"entries":3', '"entries":4'))).toBe(`count ${last}`);
-    expect(refusal([lines[0], ...lines.slice(1, -1).reverse(), lines[last - 1]].join('\n'))).toBe(
+    expect(await refusal(lines.filter((_, i) => i !== 3).join('\n'))).toBe(`count ${last - 1}`);
+    expect(await refusal(lines.flatMap((l, i) => (i === 3 ? [l, l] : [l])).join('\n'))).toBe(
+      `count ${last + 1}`,
+    );
+    expect(await refusal(text.replace('"better"', '"bitter"'))).toBe(`checksum ${last}`);
+    expect(await refusal(text.replace('"entries":3', '"entries":4'))).toBe(`count ${last}`);
+    expect(await refusal([lines[0], ...lines.slice(1, -1).reverse(), lines[last - 1]].join('\n'))).toBe(
       `checksum ${last}`,
     );
   });
 
-  it('when one id has two contents in it, even with the right checksum', () => {
+  it('when one id has two contents in it, even with the right checksum', async () => {
     const twice = forge(text, (lines) => {
       lines[3] = JSON.stringify(note('e1', 'o1', 'first'));
       lines[4] = JSON.stringify(note('e1', 'o1', 'second'));
     });
-    expect(refusal(twice)).toBe('conflict 5');
+    expect(await refusal(twice)).toBe('conflict 5');
   });
 
-  it('when a record is none, is nested without end, or carries a prototype', () => {
+  it('when a record is none, is nested without end, or carries a prototype', async () => {
     const place = (line: string) => refusal(forge(text, (lines) => lines.splice(2, 1, line)));
-    expect(place('{"record":"cake","v":1}')).toBe('notARecord 3');
-    expect(place('7')).toBe('notARecord 3');
-    expect(place(JSON.stringify(note('e9', 'o1', 'x', { zone: 'noon' })))).toBe('notARecord 3');
+    expect(await place('{"record":"cake","v":1}')).toBe('notARecord 3');
+    expect(await place('7')).toBe('notARecord 3');
+    expect(await place(JSON.stringify(note('e9', 'o1', 'x', { zone: 'noon' })))).toBe('notARecord 3');
     expect(
-      place(JSON.stringify(note('e9', 'o1')).replace('"zone"', '"__proto__":{"admin":true},"zone"')),
+      await place(JSON.stringify(note('e9', 'o1')).replace('"zone"', '"__proto__":{"admin":true},"zone"')),
     ).toBe('notARecord 3');
-    expect(place(JSON.stringify(note('e9', 'o1')).replace('"zone"', '"\\u005f_proto__":7,"zone"'))).toBe(
-      'notARecord 3',
-    );
+    expect(
+      await place(JSON.stringify(note('e9', 'o1')).replace('"zone"', '"\\u005f_proto__":7,"zone"')),
+    ).toBe('notARecord 3');
     const deep = `${'{"a":'.repeat(100_000)}1${'}'.repeat(100_000)}`;
     expect(
-      place(JSON.stringify(note('e9', 'o1', 'x', { deep: 0 })).replace('"deep":0', `"deep":${deep}`)),
+      await place(JSON.stringify(note('e9', 'o1', 'x', { deep: 0 })).replace('"deep":0', `"deep":${deep}`)),
     ).toBe('tooDeep 3');
-    expect(place(JSON.stringify(note('e9', 'o1', 'x', { huge: 'y'.repeat(5_000_000) })))).toBe('tooLong 3');
-    expect(place('{"record":')).toBe('notJson 3');
+    expect(await place(JSON.stringify(note('e9', 'o1', 'x', { huge: 'y'.repeat(5_000_000) })))).toBe(
+      'tooLong 3',
+    );
+    expect(await place('{"record":')).toBe('notJson 3');
     expect(Object.hasOwn(Object.prototype, 'admin')).toBe(false);
   });
 
-  it('when a correction corrects a correction', () => {
+  it('when a correction corrects a correction', async () => {
     const chained = forge(text, (lines) => {
       const at = lines.findIndex((l) => l.includes('"e3"'));
       lines[at] = JSON.stringify(note('e3', 'o1', 'again', { corrects: 'e2' }));
     });
-    expect(refusal(chained)).toMatch(/^correction/);
+    expect(await refusal(chained)).toMatch(/^correction/);
   });
 
   it('when a photo is not what it says', async () => {
     const at = text.trimEnd().split('\n').length - 1;
     expect(
-      refusal(
+      await refusal(
         forge(text, (lines) => lines.splice(-1, 1, (lines.at(-1) ?? '').replace('"bytes":10', '"bytes":11'))),
       ),
     ).toBe(`photo ${at}`);
     expect(
-      refusal(
+      await refusal(
         forge(text, (lines) => lines.splice(-1, 1, (lines.at(-1) ?? '').replace('"data":"', '"data":"*'))),
       ),
     ).toBe(`photo ${at}`);
@@ -228,7 +244,7 @@ describe('a backup is refused, with reason and line,', () => {
     const other = forge(text, (lines) =>
       lines.splice(-1, 1, (lines.at(-1) ?? '').replace(btoa('gelled cup'), btoa('spoilt cup'))),
     );
-    expect(await store.restore(good(checkBackup(other)))).toMatchObject({
+    expect(await store.restore(good(await check(other)))).toMatchObject({
       ok: false,
       reason: 'photo',
       line: at,
@@ -243,7 +259,7 @@ describe('a backup is refused, with reason and line,', () => {
       const at = lines.findIndex((l) => l.includes('"better"'));
       lines[at] = (lines[at] ?? '').replace('"better"', '"bitter"');
     }).replace('"headers":2,"revisions":3,"entries":3', '"headers":1,"revisions":3,"entries":4');
-    const outcome = await store.restore(good(checkBackup(changed)));
+    const outcome = await store.restore(good(await check(changed)));
     expect(outcome).toMatchObject({ ok: false, reason: 'conflict' });
     expect(!outcome.ok && changed.split('\n')[outcome.line - 1]).toContain('"bitter"');
     expect(await state(store)).toEqual(before);

@@ -1,9 +1,8 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { loggerFileType } from '#shared/record/logger-file.ts';
-import { checkBackup } from '#storage/backup-check.ts';
 import { deleteStore } from '#storage/open-store.ts';
 import type { Store } from '#storage/store.ts';
-import { backupText, cleanUp, name, open, photo } from './samples.ts';
+import { backupText, check, cleanUp, name, open, photo } from './samples.ts';
 
 let store: Store;
 beforeEach(async () => {
@@ -26,7 +25,7 @@ it('the bytes of a logger’s file go into a backup without photos, and come bac
   await store.close();
   await deleteStore(name);
   const fresh = await open();
-  const checked = checkBackup(backup);
+  const checked = await check(backup);
   if (!checked.ok) throw new Error(checked.detail);
   expect(checked.counts.photos).toBe(1);
   expect(await fresh.restore(checked)).toMatchObject({ ok: true, added: { photos: 1 } });
@@ -54,11 +53,11 @@ it('a backup whose logger’s file is cut short or changed is refused, and nothi
   const withData = (data: string) =>
     lines.map((l, i) => (i === at ? JSON.stringify({ ...line, data }) : l)).join('\n');
   const short = withData(line.data.slice(4));
-  expect(checkBackup(short)).toMatchObject({ ok: false, reason: 'photo', line: at + 1 });
+  expect(await check(short)).toMatchObject({ ok: false, reason: 'photo', line: at + 1 });
 
   const other = btoa(text.replace('23,5', '99,5'));
   const changed = withData(other);
-  expect(checkBackup(changed)).toMatchObject({ ok: false, reason: 'checksum' });
+  expect(await check(changed)).toMatchObject({ ok: false, reason: 'checksum' });
 });
 
 it('a file under a name that is not its own is not kept', async () => {

@@ -2,11 +2,10 @@ import fc from 'fast-check';
 import { afterEach, expect, it } from 'vitest';
 import type { AnyEntry } from '#shared/record/entry.ts';
 import type { Revision } from '#shared/record/revision.ts';
-import { checkBackup } from '#storage/backup-check.ts';
 import { deleteStore, openStore } from '#storage/open-store.ts';
 import type { Store } from '#storage/store.ts';
 import { buildHeader, entries } from '../record/arbitraries.ts';
-import { backupText, cloth, state, summarize } from './samples.ts';
+import { backupText, check, cloth, state, summarize } from './samples.ts';
 
 const phones = ['tubewright', 'tubewright-demo'] as const;
 type PhoneName = (typeof phones)[number];
@@ -74,7 +73,7 @@ async function textOf(shop: Shop): Promise<string> {
 }
 
 async function take(store: Store, text: string): Promise<number> {
-  const checked = checkBackup(text);
+  const checked = await check(text);
   if (!checked.ok) throw new Error(`${checked.line}: ${checked.detail}`);
   const outcome = await store.restore(checked);
   if (!outcome.ok) throw new Error(outcome.detail);

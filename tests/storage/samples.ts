@@ -3,6 +3,8 @@ import type { PhotoRecord } from '#shared/record/photo.ts';
 import type { Header } from '#shared/record/read.ts';
 import type { Revision } from '#shared/record/revision.ts';
 import { foldVersion, type Summary } from '#shared/record/summary.ts';
+import { type Checked, checkBackup, type Good } from '#storage/backup-check.ts';
+import { readLines } from '#storage/backup-lines.ts';
 import { deleteStore, openStore } from '#storage/open-store.ts';
 import { photoHash } from '#storage/photo-hash.ts';
 import { type Store, type Summarize, WriteError } from '#storage/store.ts';
@@ -134,6 +136,17 @@ export async function backupText(store: Store, photos = true): Promise<string> {
   let text = '';
   for await (const piece of store.backup({ photos, app: '0.1.0', at: 1_700_000_000_000 })) text += piece;
   return text;
+}
+
+export function check(text: string): Promise<Checked> {
+  return checkBackup(new Blob([text]));
+}
+
+/** What a file says between its first and its last line. */
+export async function saidIn({ file }: Good): Promise<unknown[]> {
+  const said: unknown[] = [];
+  for await (const { lines } of readLines(file)) said.push(...lines.map((line) => JSON.parse(line)));
+  return said.slice(1, -1);
 }
 
 /** Everything that is kept, as sorted lines: equal for equal states. */

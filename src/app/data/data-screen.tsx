@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { Choice } from '#app/parts/field.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
@@ -8,13 +8,12 @@ import { now, zoneAt } from '#app/state/now.ts';
 import { settings } from '#app/state/settings.ts';
 import { shop } from '#app/state/shop.ts';
 import { formatAgo, formatClockTime, formatDay } from '#shared/units/time.ts';
-import { backedUp, countStored, stored, unsavedRecords } from './backup-state.ts';
+import { BackupActions } from './backup-actions.tsx';
+import { countStored, stored, unsavedRecords } from './backup-state.ts';
 import { DemoData } from './demo-data.tsx';
 import { countOf } from './file-words.ts';
-import { HandOver } from './hand-over.tsx';
 import { Kept } from './kept.tsx';
 import { LoadDemo } from './load-demo.tsx';
-import type { Backup } from './make-backup.ts';
 
 const shelf = { to: '/shelf', label: 'Shelf' };
 
@@ -47,19 +46,8 @@ function LastBackup() {
 
 function OwnData() {
   const photos = useSignal<'with' | 'without'>('with');
-  const backup = useRef<Backup>(undefined);
-  const make = async () => {
-    const { makeBackup } = await import('./make-backup.ts');
-    backup.current = await makeBackup(photos.value === 'with');
-    return backup.current.file;
-  };
-  const handed = () => backup.current && backedUp(backup.current.at, backup.current.counts);
   return (
-    <Screen
-      title="Data and backup"
-      back={shelf}
-      actions={<HandOver what="backup" make={make} onHanded={handed} />}
-    >
+    <Screen title="Data and backup" back={shelf} actions={<BackupActions photos={photos.value === 'with'} />}>
       <LastBackup />
       {(stored.value?.photos ?? 0) > 0 && (
         <Choice

@@ -3,7 +3,9 @@ import { settings } from '#app/state/settings.ts';
 import { chooseShop, shop } from '#app/state/shop.ts';
 import { summarize } from '#app/state/summarize.ts';
 import { moveTimes } from '#shared/record/move-times.ts';
-import { type Checked, checkBackup } from '#storage/backup-check.ts';
+import type { RawRecord } from '#storage/admit.ts';
+import { checkBackup, type Good } from '#storage/backup-check.ts';
+import { backupOf } from '#storage/backup-text.ts';
 import { deleteStore, openStore } from '#storage/open-store.ts';
 import shopUrl from '../../../demo/shop.txt?url';
 
@@ -26,12 +28,19 @@ function madeAt(text: string): number {
 }
 
 /** The demo's records as if its now were this one. */
-export function demoRecords(text: string, at: number, zone: number): Checked & { ok: true } {
-  const checked = checkBackup(text);
+export async function demoRecords(text: string, at: number, zone: number): Promise<RawRecord[]> {
+  const checked = await checkBackup(new Blob([text]));
   if (!checked.ok) throw new Error(`the demo shop is damaged in line ${checked.line}: ${checked.detail}`);
   const by = at - madeAt(text);
-  const records = checked.records.map((one) => ({ ...one, value: moveTimes(one.value, by, zone) }));
-  return { ...checked, records };
+  const lines = text.trimEnd().split('\n').slice(1, -1);
+  return lines.map((line) => moveTimes(JSON.parse(line) as RawRecord, by, zone));
+}
+
+async function movedDemo(text: string, at: number): Promise<Good> {
+  const records = await demoRecords(text, at, zoneAt(at));
+  const checked = await checkBackup(new Blob([backupOf(records, { app: 'demo shop', at })]));
+  if (!checked.ok) throw new Error(`the demo shop cannot be moved to now: ${checked.detail}`);
+  return checked;
 }
 
 async function fetchShop(): Promise<string | undefined> {
@@ -51,7 +60,7 @@ async function fillDemo(text: string): Promise<boolean> {
   const { store } = opened;
   try {
     const at = Date.now();
-    const restored = await store.restore(demoRecords(text, at, zoneAt(at)));
+    const restored = await store.restore(await movedDemo(text, at));
     const { lastBackupAt: _, ...phone } = settings.value;
     await store.setPhoneValue('settings', phone);
     return restored.ok;

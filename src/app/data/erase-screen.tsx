@@ -4,6 +4,7 @@ import { LinkButton } from '#app/parts/action.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
+import { dropExports } from '#app/platform/file-sink.ts';
 import { settings } from '#app/state/settings.ts';
 import { shop } from '#app/state/shop.ts';
 import { deleteStore } from '#storage/open-store.ts';
@@ -14,6 +15,7 @@ async function eraseAll(): Promise<boolean> {
   if (shop.value.phase === 'open') await shop.value.store.close();
   try {
     await deleteStore('tubewright');
+    await dropExports();
     return true;
   } catch {
     return false;

@@ -1,6 +1,6 @@
-import { Action } from '#app/parts/action.tsx';
+import { Action, Secondary } from '#app/parts/action.tsx';
 import { go } from '#app/router.ts';
-import { mergeIn, type Restoring, takeFile } from './restoring.ts';
+import { mergeIn, type Restoring, stopRestoring, takeFile } from './restoring.ts';
 import './data.css';
 
 /** A file field that looks and lies like an action. */
@@ -29,9 +29,12 @@ export function RestoreActions({ at }: { at: Restoring }) {
     case 'reading':
     case 'merging':
       return (
-        <Action onPress={() => {}} not="Keep this page open">
-          Merge it in
-        </Action>
+        <>
+          <Secondary onPress={stopRestoring}>Stop</Secondary>
+          <Action onPress={() => {}} not="Keep this page open">
+            Merge it in
+          </Action>
+        </>
       );
     case 'done':
       return <Action onPress={() => go('/record')}>See the record</Action>;

@@ -15,16 +15,32 @@ import { type Restoring, restoring } from './restoring.ts';
 
 const back = { to: '/data', label: 'Data and backup' };
 
-function Refused({ at }: { at: Restoring & { step: 'refused' } }) {
+function Refused({ at: { name, fault, added } }: { at: Restoring & { step: 'refused' } }) {
   return (
-    <Warning kind="stop" title={`${at.name} was not taken in`} announce>
+    <Warning kind="stop" title={`${name} was not taken in`} announce>
       <p>
-        Line {at.line}. {faultWords[at.reason]}
+        Line {fault.line}. {faultWords[fault.reason]}
       </p>
-      <p>Nothing was stored: your record is as it was.</p>
-      {at.reason !== 'notJson' && <p class="small">{at.detail}</p>}
+      <p>
+        {added === 0
+          ? 'Nothing was stored: your record is as it was.'
+          : `${countOf(added, 'record')} had been added by then, and stay. Nothing was taken away.`}
+      </p>
+      {fault.reason !== 'notJson' && <p class="small">{fault.detail}</p>}
     </Warning>
   );
+}
+
+const stoppedWords = {
+  full: 'This phone has no room left. Free some space, then go on: it takes up where it stopped.',
+  refused: 'The phone refused to write on. Go on: it takes up where it stopped.',
+  asked: 'You stopped it. What is in stays, and going on takes up where it stopped.',
+} as const;
+
+/** How far it is, on a rule. */
+function Share({ share, what }: { share: number; what: string }) {
+  const percent = Math.floor(share * 100);
+  return <Rule label={`${percent} % ${what}`} from={0} to={100} value={percent} unit="%" />;
 }
 
 function Summary({ at }: { at: Restoring & { step: 'checked' | 'stopped' } }) {
@@ -34,7 +50,7 @@ function Summary({ at }: { at: Restoring & { step: 'checked' | 'stopped' } }) {
     <>
       <p>
         This backup of {formatDay(made, zoneAt(made), now.value)}, {formatClockTime(made, zoneAt(made))} holds{' '}
-        {holdsWords(checked)}.
+        {holdsWords(checked.holds)}.
       </p>
       <p>What is here already stays as it is. What is missing is added, and nothing is taken away.</p>
     </>
@@ -103,22 +119,22 @@ export function RestoreScreen() {
       {at.step === 'refused' && <Refused at={at} />}
       {at.step === 'stopped' && (
         <Warning kind="stop" title="Not all of it is in" announce>
-          {at.full
-            ? 'This phone has no room left. Free some space, then go on: it takes up where it stopped.'
-            : 'The phone refused to write on. Go on: it takes up where it stopped.'}
+          {stoppedWords[at.why]}
         </Warning>
       )}
       {(at.step === 'checked' || at.step === 'stopped') && <Summary at={at} />}
       {at.step === 'done' && <Done outcome={at.outcome} />}
-      {at.step === 'reading' && <p role="status">Reading it, line by line.</p>}
+      {at.step === 'reading' && (
+        <>
+          <p role="status">Reading it, line by line. Nothing is stored yet.</p>
+          <Share share={at.share} what="read" />
+        </>
+      )}
       {at.step === 'merging' && (
-        <Rule
-          label={`${Math.round(at.share * 100)} % merged in`}
-          from={0}
-          to={100}
-          value={at.share * 100}
-          unit="%"
-        />
+        <>
+          <p role="status">Merging it in.</p>
+          <Share share={at.share} what="merged in" />
+        </>
       )}
     </Screen>
   );

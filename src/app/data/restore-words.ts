@@ -1,10 +1,12 @@
-import { isLoggerFile } from '#shared/record/photo.ts';
-import type { BackupFault, Checked } from '#storage/backup-check.ts';
+import type { Holds } from '#storage/backup-check.ts';
+import type { BackupFault } from '#storage/backup-faults.ts';
 import { countOf } from './file-words.ts';
 
 /** Why a file is not taken in, as one sentence. */
 export const faultWords: Record<BackupFault, string> = {
   empty: 'There is nothing in it.',
+  unreadable:
+    'The phone stopped reading it here. Choose it again, or copy it to the phone’s own storage first.',
   foreign: 'It is not a backup of this app: those begin with a line that says ‘tubewright backup’.',
   newerVersion: 'A newer version of the app made it. Bring this one up to date, then restore again.',
   cutShort: 'It ends too soon: the last line is missing. Copy it again from where it was made.',
@@ -19,23 +21,17 @@ export const faultWords: Record<BackupFault, string> = {
   count: 'Lines are missing, or were added: the last line counts what should be there.',
   checksum:
     'It was changed after it was made: its checksum does not fit. Copy it again from where it was made.',
+  changed: 'It was changed after it was checked. Choose it again.',
 };
 
-type Good = Checked & { ok: true };
-
-const howMany = (checked: Good, record: string) =>
-  checked.records.filter(({ value }) => value.record === record).length;
-
 /** '9 builds, 5 oven loads, 1,074 lines of their records, 29 revisions of shelf and plans, 3 photos' */
-export function holdsWords(checked: Good): string {
-  const files = checked.photos.filter((p) => isLoggerFile(p.record)).length;
-  const photos = checked.photos.length - files;
+export function holdsWords(holds: Holds): string {
   return [
-    countOf(howMany(checked, 'build'), 'build'),
-    countOf(howMany(checked, 'ovenLoad'), 'oven load'),
-    `${countOf(howMany(checked, 'entry'), 'line')} of their records`,
-    `${countOf(howMany(checked, 'revision'), 'revision')} of shelf and plans`,
-    ...(files > 0 ? [countOf(files, 'logger’s file', 'logger’s files')] : []),
-    ...(photos > 0 ? [countOf(photos, 'photo')] : []),
+    countOf(holds.builds, 'build'),
+    countOf(holds.ovenLoads, 'oven load'),
+    `${countOf(holds.entries, 'line')} of their records`,
+    `${countOf(holds.revisions, 'revision')} of shelf and plans`,
+    ...(holds.files > 0 ? [countOf(holds.files, 'logger’s file', 'logger’s files')] : []),
+    ...(holds.photos > 0 ? [countOf(holds.photos, 'photo')] : []),
   ].join(', ');
 }

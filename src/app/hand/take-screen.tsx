@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import { takeText } from '#app/data/restoring.ts';
+import { takeFile } from '#app/data/restoring.ts';
 import { LinkButton } from '#app/parts/action.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
 import { Screen } from '#app/parts/screen.tsx';
@@ -49,7 +49,7 @@ export function TakeScreen() {
         collected.value = undefined;
         return;
       }
-      takeText('What was scanned', text);
+      takeFile(new File([text], 'What was scanned'));
       if (here) go('/data/restore');
     };
     startCamera(element).then((started) => {

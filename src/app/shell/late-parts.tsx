@@ -4,6 +4,7 @@ import { WipeLock } from '#app/wipe/wipe-lock.tsx';
 export { startAlarms } from '#app/clocks/alarms.ts';
 export { SoundLine } from '#app/clocks/sound-line.tsx';
 export { UndoLast } from '#app/parts/undo-last.tsx';
+export { dropExports } from '#app/platform/file-sink.ts';
 export { WipeKey } from '#app/wipe/wipe-key.tsx';
 
 /** In front of every screen: the flash, and the lock while it is wiped. */

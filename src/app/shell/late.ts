@@ -10,6 +10,8 @@ export async function fetchLateParts(): Promise<void> {
     const parts = await import('./late-parts.tsx');
     parts.startAlarms();
     late.value = parts;
+    // A page that was closed in the middle may have left its export on the disk.
+    parts.dropExports().catch(() => {});
   } catch {
     // The network went before it was on the phone.
     addEventListener('online', fetchLateParts, { once: true });

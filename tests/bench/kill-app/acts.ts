@@ -174,7 +174,7 @@ async function restore(): Promise<void> {
     text: `line ${i}`,
   }));
   const header = { ...buildHeader, id: tube };
-  const checked = checkBackup(backupOf([header, ...entries], Date.now()));
+  const checked = await checkBackup(new Blob([backupOf([header, ...entries], Date.now())]));
   if (!checked.ok) throw new Error(checked.detail);
   await mergeIn('other.txt', checked);
 }

@@ -1,6 +1,7 @@
 import { shelfIsThere } from '#app/state/documents.ts';
 import { shop, theStore } from '#app/state/shop.ts';
 import { readRecord } from '#shared/record/read.ts';
+import { checkedLine } from '#storage/backup-line.ts';
 import type { Batch, Store } from '#storage/store.ts';
 import { begin, something } from './acts.ts';
 import { inDatabase, inLines, type OnDisk } from './both-copies.ts';
@@ -113,9 +114,13 @@ function listenTo(store: Store): void {
     await write(batch);
     window.acknowledged(one);
   };
-  store.restore = async (checked, onProgress) => {
-    const outcome = await restore(checked, onProgress);
-    const keys = checked.records.map((r) => r.key);
+  store.restore = async (checked, watched) => {
+    const outcome = await restore(checked, watched);
+    const lines = (await checked.file.text()).trimEnd().split('\n').slice(1, -1);
+    const keys = lines.flatMap((line, i) => {
+      const held = checkedLine(line, i + 2);
+      return held.is === 'record' ? [held.key] : [];
+    });
     if (outcome.ok) window.acknowledged({ number: number++, keys, hashes: [] });
     return outcome;
   };
