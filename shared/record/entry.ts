@@ -220,8 +220,6 @@ export const entry = z.discriminatedUnion('kind', [
   z.looseObject({
     ...base,
     kind: z.literal('proofLoad'),
-    /** The plan's load case whose supports it was held by. */
-    case: z.optional(id),
     /** Where the weight hung, m from the datum end */
     at: nonNegative,
     /** kg */

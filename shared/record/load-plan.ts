@@ -47,14 +47,9 @@ export type LoadRecord = Known<z.infer<typeof load>>;
 export const loadCase = z.looseObject({
   id,
   name,
-  supports: z.array(support),
   loads: z.array(load),
-  /** The builder's own: how much more than these loads it may meet. */
-  loadFactor: positive,
-  /** Furthest it may bend anywhere under these loads times the load factor, m */
-  mostDeflection: z.optional(positive),
-  /** Furthest it may twist, rad */
-  mostTwist: z.optional(positive),
+  /** The builder's own: how much more than these loads it may meet; nothing is checked without it. */
+  loadFactor: z.optional(positive),
 });
 export type LoadCase = Known<z.infer<typeof loadCase>>;
 
@@ -93,7 +88,12 @@ export type Fitting = Known<z.infer<typeof fitting>>;
 
 /** Loads of a plan, and what the builder asks of the wall under them. */
 export const loadPlan = z.looseObject({
+  supports: z.array(support),
   cases: z.array(loadCase),
+  /** Furthest that any place may go aside under any case, m */
+  mostDeflection: z.optional(positive),
+  /** Between what keeps the wall round, m; the tube's length when absent */
+  freeLength: z.optional(positive),
   /** The builder's own; nothing is checked without it. */
   safetyFactor: z.optional(z.number().check(z.gte(1), z.lte(100))),
   /** What a wet layup keeps of its strength in compression. */
