@@ -1,4 +1,5 @@
 import { Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
+import { Ask } from '#app/parts/ask.tsx';
 import { QuantityField } from '#app/parts/field.tsx';
 import { Lines } from '#app/parts/figure.tsx';
 import { Screen } from '#app/parts/screen.tsx';
@@ -39,7 +40,12 @@ function Cutting({
     <>
       <div class="field-pair">
         <QuantityField label="Tubes at once" input={draft.tubes} />
-        <QuantityField label="Masking around" input={draft.mask} hint="On each side of a piece" />
+        <QuantityField
+          label="Masking around"
+          ask={<Ask term="masking" asks="What is masking?" />}
+          input={draft.mask}
+          hint="On each side of a piece"
+        />
       </div>
       {clothGroups(plan, pieces).map((group) => (
         <ClothSection key={group.doc} group={group} draft={draft} />
@@ -47,7 +53,12 @@ function Cutting({
       <Sheets pieces={sheetPieces(pieces)} />
       <details class="more">
         <summary>Selvage</summary>
-        <QuantityField label="Selvage left over" input={draft.selvage} hint="On each side of the roll" />
+        <QuantityField
+          label="Selvage left over"
+          ask={<Ask term="selvage" asks="What is selvage?" />}
+          input={draft.selvage}
+          hint="On each side of the roll"
+        />
       </details>
       <Caution>
         Mark, measure once more, then cut down the middle of the masking. Warp runs along the roll on every

@@ -1,5 +1,6 @@
 import { type Signal, signal } from '@preact/signals';
 import { Action, Secondary } from '#app/parts/action.tsx';
+import { Ask } from '#app/parts/ask.tsx';
 import { QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
 import { allGood, type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
 import { Screen } from '#app/parts/screen.tsx';
@@ -111,6 +112,7 @@ function Fields({ draft, problem }: { draft: Draft; problem: string | undefined 
       </div>
       <QuantityField
         label="Its center along the structure"
+        ask={<Ask term="balance-point" asks="What is this for?" />}
         input={draft.position}
         hint="For the balance; may stay empty"
       />

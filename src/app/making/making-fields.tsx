@@ -1,4 +1,5 @@
 import type { Signal } from '@preact/signals';
+import { Ask } from '#app/parts/ask.tsx';
 import { Choice, FieldFrame, QuantityField, SelectField } from '#app/parts/field.tsx';
 import { docsOf } from '#app/state/documents.ts';
 import { resinWords } from '#app/state/resin-words.ts';
@@ -77,7 +78,12 @@ export function ClothFields({ draft, fromWall }: ClothProps) {
 
 function RatioField({ goal }: { goal: GoalInput }) {
   return (
-    <FieldFrame label="Resin to fabric" hint="by weight" problem={goal.ratioProblem.value}>
+    <FieldFrame
+      label="Resin to fabric"
+      ask={<Ask term="resin-to-fabric" asks="What is resin to fabric?" />}
+      hint="by weight"
+      problem={goal.ratioProblem.value}
+    >
       {({ id, describedBy }) => (
         <input
           id={id}
@@ -98,7 +104,12 @@ export function ResinFields({ draft }: { draft: MakingDraft }) {
     <>
       <Pick type="resin" label="Resin and hardener" chosen={draft.resin} />
       <div class="field-pair">
-        <QuantityField label="Fiber volume" input={draft.goal.fiberVolume} hint="of the cured wall" />
+        <QuantityField
+          label="Fiber volume"
+          ask={<Ask term="fiber-volume" asks="What is fiber volume?" />}
+          input={draft.goal.fiberVolume}
+          hint="of the cured wall"
+        />
         <RatioField goal={draft.goal} />
       </div>
       <div class="field-pair">

@@ -1,3 +1,4 @@
+import { Ask } from '#app/parts/ask.tsx';
 import { Explain } from '#app/parts/explain.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
 import { show } from '#app/state/show.ts';
@@ -73,6 +74,7 @@ export function CupLifeLines({ resin, life }: Props) {
         </Warning>
       )}
       <ExplainLife resin={resin} life={life} />
+      <Ask term="pot-life" asks="What is pot life?" line />
     </>
   );
 }

@@ -9,17 +9,26 @@ import './field.css';
 
 interface FrameProps {
   label: string;
+  /** What the label means: an `Ask`. */
+  ask?: ComponentChildren;
   /** Under the field: what it is for, or what is wrong. */
   hint?: ComponentChildren;
   problem?: string | undefined;
   children: (ids: { id: string; describedBy: string }) => ComponentChildren;
 }
 
-export function FieldFrame({ label, hint, problem, children }: FrameProps) {
+export function FieldFrame({ label, ask, hint, problem, children }: FrameProps) {
   const id = useId();
   return (
     <div class="field">
-      <label for={id}>{label}</label>
+      {ask ? (
+        <div class="ask-head">
+          <label for={id}>{label}</label>
+          {ask}
+        </div>
+      ) : (
+        <label for={id}>{label}</label>
+      )}
       {children({ id, describedBy: `${id}-says` })}
       <p
         id={`${id}-says`}
@@ -35,12 +44,13 @@ export function FieldFrame({ label, hint, problem, children }: FrameProps) {
 
 interface QuantityProps {
   label: string;
+  ask?: ComponentChildren;
   input: QuantityInput;
   hint?: ComponentChildren;
 }
 
 /** A number in any unit. What it was read as stands under it when another unit was written. */
-export function QuantityField({ label, input, hint }: QuantityProps) {
+export function QuantityField({ label, ask, input, hint }: QuantityProps) {
   const unit = unitFor(input.quantity, settings.value.units);
   const problem = input.touched.value ? input.problem.value : undefined;
   const text = input.text.value;
@@ -54,7 +64,7 @@ export function QuantityField({ label, input, hint }: QuantityProps) {
     text.trim().replace(/\s+/g, ' ') !== shown.replace(/\s+/g, ' ') &&
     !text.trim().endsWith(unit);
   return (
-    <FieldFrame label={label} hint={otherUnit ? `= ${shown}` : hint} problem={problem}>
+    <FieldFrame label={label} ask={ask} hint={otherUnit ? `= ${shown}` : hint} problem={problem}>
       {({ id, describedBy }) => (
         <span class="field-box">
           <input

@@ -1,4 +1,5 @@
 import { type Signal, useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
@@ -8,6 +9,8 @@ import './step-field.css';
 
 interface Props extends QuantityOptions {
   label: string;
+  /** What the label means: an `Ask`. */
+  ask?: ComponentChildren;
   /** SI; what stands there when nobody is typing. */
   value: number;
   /** One press of plus or minus, SI; it goes to the next whole one. */
@@ -37,7 +40,7 @@ interface Typing {
 }
 
 /** What is being typed, until it stands in the value or is left. */
-function useTyping({ value, onSet, bounds, ...options }: Omit<Props, 'label' | 'step'>): Typing {
+function useTyping({ value, onSet, bounds, ...options }: Omit<Props, 'label' | 'ask' | 'step'>): Typing {
   const text = useSignal<string | undefined>(undefined);
   const parsed = text.value === undefined ? undefined : readQuantity(text.value, options);
   const outside = parsed && !parsed.ok && /^(tooBig|tooSmall|negative|zero)$/.test(parsed.reason);
@@ -91,7 +94,7 @@ export function StepField(props: Props) {
     onSet(Math.min(max ?? next, Math.max(min ?? next, next)));
   };
   return (
-    <FieldFrame label={label} hint={hint} problem={typing.problem}>
+    <FieldFrame label={label} ask={props.ask} hint={hint} problem={typing.problem}>
       {({ id, describedBy }) => (
         <span class="step-field">
           <StepButton label={`${label}: less`} sign="−" onPress={() => press(-1)} />

@@ -10,6 +10,7 @@ import { LearnedFields } from '#app/making/learned-fields.tsx';
 import { ClothFields, Pick, ResinFields } from '#app/making/making-fields.tsx';
 import { MandrelFields } from '#app/making/mandrel-fields.tsx';
 import { Action, LinkButton, Secondary } from '#app/parts/action.tsx';
+import { Ask } from '#app/parts/ask.tsx';
 import { QuantityField, TextField } from '#app/parts/field.tsx';
 import { allGood } from '#app/parts/quantity-input.ts';
 import { Screen } from '#app/parts/screen.tsx';
@@ -42,6 +43,7 @@ function CureFields({ draft }: { draft: PlanDraft }) {
     <>
       <QuantityField
         label="Hottest in service"
+        ask={<Ask term="tg" asks="What is softening in heat?" />}
         input={draft.serviceTemperature}
         hint={`dark in the sun ${show(celsius(75), 'temperature', 0)}, white ${show(celsius(50), 'temperature', 0)}`}
       />
@@ -120,6 +122,7 @@ export function PlanEditScreen({ params }: { params: Params }) {
           <ClothFields draft={draft} {...(!found && { fromWall: draft.fromWall })} />
           <QuantityField
             label="Plies"
+            ask={<Ask term="plies" asks="What are plies?" />}
             input={draft.plies}
             hint={draft.fromWall.value ? 'to start with, everywhere' : 'whole wraps through the wall'}
           />

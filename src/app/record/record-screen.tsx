@@ -1,4 +1,6 @@
-import { useSignal } from '@preact/signals';
+import { signal, useSignal } from '@preact/signals';
+import type { ComponentType } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { Beside, LinkButton } from '#app/parts/action.tsx';
 import { TextField } from '#app/parts/field.tsx';
 import { Empty } from '#app/parts/rows.tsx';
@@ -12,9 +14,25 @@ import { askedWords, findAll } from './find-all.ts';
 import { useBuildsSoon } from './first-builds.ts';
 import { OtherRows } from './other-rows.tsx';
 
+const foundWords = signal<{ Found: ComponentType<{ words: string }> } | undefined>(undefined);
+
+/** The words of the trade, once they are fetched; the record is searched without them all the same. */
+function useFoundWords() {
+  useEffect(() => {
+    import('#app/words/words-screen.tsx').then(
+      ({ FoundWords }) => {
+        foundWords.value ??= { Found: FoundWords };
+      },
+      () => {},
+    );
+  }, []);
+  return foundWords.value?.Found;
+}
+
 function Results({ words, builds }: { words: string; builds: readonly BuildSummary[] }) {
   const ovens = useAllSummaries()?.ovens ?? [];
   const found = findAll(words, { builds, ovens, docs: anyDocs() });
+  const Found = useFoundWords();
   const none = found.builds.length + found.ovens.length + found.docs.length === 0;
   return (
     <>
@@ -25,6 +43,7 @@ function Results({ words, builds }: { words: string; builds: readonly BuildSumma
       )}
       {found.builds.length > 0 && <BuildRows key={words} builds={found.builds} />}
       <OtherRows docs={found.docs} ovens={found.ovens} at={now.peek()} />
+      {Found && <Found words={words} />}
     </>
   );
 }

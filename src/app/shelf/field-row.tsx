@@ -1,4 +1,5 @@
 import type { Signal } from '@preact/signals';
+import { Ask } from '#app/parts/ask.tsx';
 import { Choice, QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
 import { CurePoints } from './cure-points.tsx';
 import type { Field, WordField } from './fields.ts';
@@ -8,6 +9,20 @@ import { PullPoints } from './pull-points.tsx';
 
 /** More words than fit side by side on a phone are a list. */
 const mostSideBySide = 3;
+
+/** Words of the trade among the fields, and how they are asked for. */
+const asked: Record<string, readonly [term: string, asks: string]> = {
+  arealWeight: ['areal-weight', 'What is the weight of the cloth?'],
+  tolerance: ['mix-ratio', 'What are lean and rich?'],
+  'potLife.time': ['pot-life', 'What is pot life?'],
+  glassTransition: ['tg', 'What is Tg?'],
+  pullsFrom: ['squeeze', 'What does the tape do?'],
+};
+
+function askOf(path: string) {
+  const found = asked[path];
+  return found && <Ask term={found[0]} asks={found[1]} />;
+}
 
 interface WordProps {
   draft: ItemDraft;
@@ -36,7 +51,7 @@ export function FieldRow({ draft, field }: { draft: ItemDraft; field: Field }) {
     const together = input?.touched.value || draft.pressed.value ? pairProblem(draft, field.path) : undefined;
     return (
       <>
-        {input && <QuantityField label={field.label} input={input} hint={hint} />}
+        {input && <QuantityField label={field.label} ask={askOf(field.path)} input={input} hint={hint} />}
         {together && (
           <p class="field-problem" role="alert">
             {together}

@@ -32,6 +32,7 @@ export function ShelfScreen() {
       </Rows>
       <Rows label="The app">
         <Row to="/data" title="Data and backup" about="Save, restore, tables, demo shop" />
+        <Row to="/words" title="Words" about="What the terms mean, with pictures" />
         <Row to="/settings" title="This phone" about="Units, look, scale, sound" />
       </Rows>
     </Screen>

@@ -218,6 +218,7 @@ export const routes: readonly Route[] = [
     pattern: '/shelf/:type/:doc',
     load: () => import('#app/shelf/item-screen.tsx').then((m) => m.ItemScreen),
   },
+  { pattern: '/words/:term?', load: () => import('#app/words/words-screen.tsx').then((m) => m.WordsScreen) },
   {
     pattern: '/settings',
     load: () => import('#app/settings/settings-screen.tsx').then((m) => m.SettingsScreen),

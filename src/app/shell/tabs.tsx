@@ -22,7 +22,7 @@ const tabs = [
   },
   { to: '/plans', label: 'Plans', under: ['/plans', '/plan', '/ledger', '/hand/plan'] },
   { to: '/record', label: 'Record', under: ['/record', '/hand/build', '/compare', '/factors'] },
-  { to: '/shelf', label: 'Shelf', under: ['/shelf', '/lots', '/data', '/settings'] },
+  { to: '/shelf', label: 'Shelf', under: ['/shelf', '/lots', '/data', '/settings', '/words'] },
 ] as const;
 
 /** The four places of the app. */

@@ -12,6 +12,7 @@ import { LearnedFields } from '#app/making/learned-fields.tsx';
 import { ClothFields, Pick, ResinFields } from '#app/making/making-fields.tsx';
 import { MandrelFields } from '#app/making/mandrel-fields.tsx';
 import { Action } from '#app/parts/action.tsx';
+import { Ask } from '#app/parts/ask.tsx';
 import { QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
 import { allGood } from '#app/parts/quantity-input.ts';
@@ -53,7 +54,12 @@ function MoreFields({ draft }: { draft: MakingDraft }) {
     <details class="more">
       <summary>Mandrel, release, tape, checklist</summary>
       <MandrelFields draft={draft} />
-      <QuantityField label="Plies" input={draft.plies} hint="through the wall" />
+      <QuantityField
+        label="Plies"
+        ask={<Ask term="plies" asks="What are plies?" />}
+        input={draft.plies}
+        hint="through the wall"
+      />
       <Pick type="release" label="Release" chosen={draft.release} none="None of these" />
       <Pick type="tape" label="Shrink tape" chosen={draft.tape} none="No tape" />
       <Pick type="checklist" label="Checklist" chosen={draft.checklist} />

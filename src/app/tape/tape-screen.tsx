@@ -2,6 +2,7 @@ import { type Signal, signal } from '@preact/signals';
 import { buildName } from '#app/clocks/clock-list.ts';
 import { Absent } from '#app/parts/absent.tsx';
 import { Action, LinkButton } from '#app/parts/action.tsx';
+import { Ask } from '#app/parts/ask.tsx';
 import { Choice } from '#app/parts/field.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
@@ -63,6 +64,7 @@ function Wound({ job, tape, of }: { job: TapeJob; tape: Tape; of: string }) {
       <TapeLength job={job} tape={tape} winding={winding.value} figures={figures} />
       <TapePicture outside={job.outside} width={tape.width} advance={figures.advance} />
       <HowWound winding={winding} />
+      <Ask term="tape-overlap" asks="What does overlap do?" line />
       <SqueezeSection job={job} tape={tape} layers={figures.layers} />
       <TapeFacts />
     </>

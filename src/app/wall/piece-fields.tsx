@@ -1,6 +1,7 @@
 import type { Signal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { Secondary } from '#app/parts/action.tsx';
+import { Ask } from '#app/parts/ask.tsx';
 import { SelectField, TextField } from '#app/parts/field.tsx';
 import { StepField, stepIn } from '#app/parts/step-field.tsx';
 import { docsOf } from '#app/state/documents.ts';
@@ -49,6 +50,7 @@ function Sheets({ edit, wrong }: Props) {
     <>
       <StepField
         label={piece.kind === 'cloth' ? 'A cured ply' : 'Thickness'}
+        ask={piece.kind === 'cloth' && <Ask term="cured-ply" asks="What is a cured ply?" />}
         quantity="thickness"
         value={piece.thickness ?? spec.thickness}
         step={stepIn(0.00001, inch / 1000)}
@@ -89,6 +91,7 @@ function Laid({ edit, wrong }: Props) {
     <>
       <StepField
         label="Lap"
+        ask={<Ask term="lap" asks="What is a lap?" />}
         quantity="length"
         value={piece.overlap}
         step={stepIn(0.005, inch / 4)}

@@ -1,6 +1,7 @@
 import { type Signal, useSignal, useSignalEffect } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Action, Beside, Secondary } from '#app/parts/action.tsx';
+import { Ask } from '#app/parts/ask.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { go, goInstead, type Params } from '#app/router.ts';
 import { theStore } from '#app/state/shop.ts';
@@ -37,7 +38,10 @@ function Flat({ edit }: { edit: PieceEdit }) {
   if (!flat) return null;
   return (
     <>
-      <PictureHead to={`/plan/${draft.doc}/wall/picture/flat-${index + 1}`}>
+      <PictureHead
+        to={`/plan/${draft.doc}/wall/picture/flat-${index + 1}`}
+        ask={<Ask term="developed-width" asks="What is developed width?" />}
+      >
         Flat · {show(flat.length, 'length', 0)} long
       </PictureHead>
       <FlatShape flat={flat} angle={piece.kind === 'cloth' ? piece.angle : undefined} />

@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { Ask } from '#app/parts/ask.tsx';
 import { Choice } from '#app/parts/field.tsx';
 import { StepField, stepIn } from '#app/parts/step-field.tsx';
 import { show } from '#app/state/show.ts';
@@ -91,7 +92,10 @@ export function RoundSection({ draft, drawn }: { draft: WallDraft; drawn: Drawn 
   };
   return (
     <>
-      <PictureHead to={`/plan/${draft.doc}/wall/picture/cut`}>
+      <PictureHead
+        to={`/plan/${draft.doc}/wall/picture/cut`}
+        ask={<Ask term="step" asks="Where does the wall step?" />}
+      >
         Cut across at {show(at, 'length', 0)}
       </PictureHead>
       <CrossSection roll={roll} at={at} pressedAt={pressedAt} />

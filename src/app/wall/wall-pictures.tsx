@@ -1,3 +1,4 @@
+import { Ask } from '#app/parts/ask.tsx';
 import { show } from '#app/state/show.ts';
 import { PictureHead } from './picture-head.tsx';
 import { FlatShape } from './pictures/flat-shape.tsx';
@@ -36,7 +37,9 @@ export function WallPictures({ draft, drawn }: { draft: WallDraft; drawn: Drawn 
   return (
     <>
       <Flats draft={draft} drawn={drawn} />
-      <PictureHead to={to('unrolled')}>Unrolled, plies round the tube</PictureHead>
+      <PictureHead to={to('unrolled')} ask={<Ask term="seam" asks="What is a seam?" />}>
+        Unrolled, plies round the tube
+      </PictureHead>
       <Unrolled roll={roll} pressedAt={pressedAt} />
       <p class="picture-words">Thick lines: seams. Dotted: starting edges. Right is the far end.</p>
       <RoundSection draft={draft} drawn={drawn} />

@@ -1,0 +1,96 @@
+import * as picture from './pictures/resin.tsx';
+import type { Term } from './term.ts';
+
+export const resinTerms: readonly Term[] = [
+  {
+    id: 'resin-to-fabric',
+    name: 'Resin to fabric',
+    also: 'ratio, resin share, resin content, weight ratio',
+    says: 'Of 100 parts of finished wall, so many are resin and so many are cloth, by weight. It is what your scale can tell. Heavy glass and light carbon differ at the same ratio: then look at fiber volume.',
+    Picture: picture.ResinToFabric,
+  },
+  {
+    id: 'fiber-volume',
+    name: 'Fiber volume',
+    also: 'Vf, fiber fraction, fibre',
+    says: 'How much of the wall is fiber by room, not by weight. Good hand work under tape comes to 35 to 45 %. Above that look for dry spots, far below it is weight that carries nothing.',
+    Picture: picture.FiberVolume,
+  },
+  {
+    id: 'cup',
+    name: 'Cup',
+    also: 'batch, mix',
+    says: 'One batch of mixed resin. Resin goes in first, then the hardener that fits what was really poured. Small cups are used up before they get warm.',
+    Picture: picture.Cup,
+  },
+  {
+    id: 'mix-ratio',
+    name: 'Lean and rich',
+    also: 'mix ratio, hardener, off ratio, phr',
+    says: 'Lean is too little hardener, rich is too much. Either way it stays soft, whatever the oven does. A few percent off the right amount is allowed; the data sheet says how many.',
+    Picture: picture.LeanAndRich,
+  },
+  {
+    id: 'pot-life',
+    name: 'Pot life',
+    also: 'working time, kick, kicks',
+    says: 'How long mixed resin can be used while it stands in its cup. Its clock starts when hardener touches resin. A deep cup heats itself and is over early: pour it out flat, and it lasts about twice as long.',
+    Picture: picture.PotLife,
+  },
+  {
+    id: 'open-time',
+    name: 'Open time',
+    also: 'tape all on by, deadline, thin film, working life on the cloth',
+    says: 'How long resin on the cloth still flows. All tape has to be on before the first cup gels: after that nothing more is squeezed out. The clock at the top says by when.',
+    Picture: picture.OpenTime,
+  },
+  {
+    id: 'exotherm',
+    name: 'Exotherm',
+    also: 'heat of the cup, runs away, smoking cup',
+    says: 'Resin makes its own heat as it sets. In a deep cup the heat cannot get out: it kicks, smokes, and can burn. Take a smoking cup outside, uncovered, with nobody over it.',
+    Picture: picture.Exotherm,
+  },
+  {
+    id: 'working-rate',
+    name: 'Working rate',
+    also: 'pace, grams a minute',
+    says: 'How many grams of resin you work into cloth in a minute. It says how big a cup may be, and when to mix the next.',
+    Picture: picture.WorkingRate,
+  },
+  {
+    id: 'lost-in-cup',
+    name: 'Lost in each cup',
+    also: 'loss per cup, waste, leftover',
+    says: 'Resin that stays in the cup, on the stick, on gloves and on the films. It is about the same for every cup, big or small. Weigh an emptied cup and you know yours.',
+    Picture: picture.LostInCup,
+  },
+  {
+    id: 'wet-out',
+    name: 'Wet-out',
+    also: 'impregnate, saturate, squeegee',
+    says: 'Getting resin into all of the cloth, flat on the table between two films, before it is rolled. It is done when nothing is milky and nothing stands in pools.',
+    Picture: picture.WetOut,
+  },
+  {
+    id: 'film-count',
+    name: 'Film count',
+    also: 'wet-out films, films in, films out',
+    says: 'Count the wet-out films that go in, and count them out again before the tape. One that is rolled into the wall ruins the tube.',
+    Picture: picture.FilmCount,
+  },
+  {
+    id: 'squeeze-out',
+    name: 'Squeezed out',
+    also: 'squeeze-out, bleed, flash',
+    says: 'Resin that the tape presses out of the wall. It is mixed and paid for, and is not in the tube, so it is added to what you mix.',
+    Picture: picture.SqueezedOut,
+  },
+  {
+    id: 'dew-point',
+    name: 'Dew point',
+    also: 'humidity, condensation, blush',
+    says: 'Colder than this, water settles on a thing. Water under resin lets go of it, and hardener in damp air turns greasy. Let mandrel and cloth get as warm as the shop.',
+    Picture: picture.DewPoint,
+  },
+];
