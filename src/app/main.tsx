@@ -1,5 +1,7 @@
+// First, so that the database opens while the rest of this script is still being run.
+import './state/chosen-shop.ts';
 import { render } from 'preact';
-import { benchSubject } from '#shared/record/entry.ts';
+import { everBuilt } from './bench/ever-built.ts';
 import { askOnceThereIsABuild } from './data/keep.ts';
 import { loadLastMade } from './making/last-made.ts';
 import { listenForMainKey } from './parts/main-key.ts';
@@ -7,18 +9,28 @@ import { keepInstallOffer } from './platform/install.ts';
 import { startUpdates } from './platform/update.ts';
 import { App, loadAllScreens } from './shell/app.tsx';
 import { fetchLateParts } from './shell/late.ts';
+import { demoChosen } from './state/chosen-shop.ts';
 import { loadDocuments, shelfIsThere } from './state/documents.ts';
-import { loadJournals } from './state/journals.ts';
+import { benchSince, takeRead } from './state/journals.ts';
 import { startTicking } from './state/now.ts';
 import { followOthers } from './state/others.ts';
-import { followTheme, loadSettings } from './state/settings.ts';
-import { demoChosen, openShop } from './state/shop.ts';
+import { followTheme, settingsKey, takeSettings } from './state/settings.ts';
+import { openShop } from './state/shop.ts';
 import { putStarterShelf } from './state/starter.ts';
 import './styles/base.css';
 import type { Store } from '#storage/store.ts';
 
 const whenIdle = (job: () => unknown) =>
   'requestIdleCallback' in window ? requestIdleCallback(() => job()) : setTimeout(job, 200);
+
+/** A page in the background draws nothing: it goes on after this, ms */
+const longestDraw = 500;
+
+/** Runs `then` when what was rendered is on the screen. */
+function whenDrawn(then: () => void): void {
+  requestAnimationFrame(() => setTimeout(then));
+  setTimeout(then, longestDraw);
+}
 
 /** What the first screen can do without: the shelf, and what a new tube starts with. */
 async function fetchTheRest(store: Store): Promise<void> {
@@ -34,17 +46,26 @@ async function start(): Promise<void> {
   keepInstallOffer();
   const root = document.getElementById('app');
   if (!root) throw new Error('index.html has no #app');
-  const store = await openShop();
-  if (store) {
-    const [open] = await Promise.all([store.openSubjects(), loadSettings()]);
-    await loadJournals([benchSubject, ...open]);
+  let tellDrawn = () => {};
+  const drawn = new Promise<void>((resolve) => {
+    tellDrawn = resolve;
+  });
+  const opened = await openShop({ benchSince: benchSince(), phoneKey: settingsKey }, drawn);
+  if (opened) {
+    takeSettings(opened.first.phoneValue);
+    takeRead(opened.first.journals);
+    everBuilt.value = opened.first.everBuilt;
   }
   followTheme();
   startTicking();
   listenForMainKey();
   render(<App />, root);
-  if (store) fetchLateParts();
-  if (store) await fetchTheRest(store);
+  whenDrawn(tellDrawn);
+  await drawn;
+  if (opened) {
+    fetchLateParts();
+    await fetchTheRest(opened.store);
+  }
   whenIdle(loadAllScreens);
   whenIdle(startUpdates);
 }

@@ -4,6 +4,9 @@ import { migrations as ours } from './migrations/list.ts';
 import type { Schema } from './schema.ts';
 import type { OpenFailure } from './store.ts';
 
+/** Renaming one loses what is in it: the name is how the data is found. */
+export type DatabaseName = 'tubewright' | 'tubewright-demo';
+
 export type Database = IDBPDatabase<Schema>;
 export type Opened = { ok: true; database: Database } | { ok: false; reason: OpenFailure; detail: string };
 

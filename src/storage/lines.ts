@@ -20,24 +20,33 @@ interface Waiting {
  * gap at the end, where the next opening looks for it.
  */
 export class Lines {
-  private readonly worker: Worker | undefined;
+  private worker: Worker | undefined;
   private readonly waiting = new Map<number, Waiting>();
   private tickets = 0;
   private taken: { slot: number; tails: Tail[] } | undefined;
   private failed = false;
-  /** Resolves when it is known whether there is a file; never rejects. */
-  readonly ready: Promise<void>;
+  private opening: Promise<void> | undefined;
 
-  constructor(name: string) {
+  constructor(private readonly name: string) {}
+
+  /**
+   * Resolves when it is known whether there is a file; never rejects. Whoever asks first starts the worker: the first
+   * screen need not wait for it.
+   */
+  get ready(): Promise<void> {
+    this.opening ??= this.open();
+    return this.opening;
+  }
+
+  private async open(): Promise<void> {
     this.worker = startWorker();
     this.worker?.addEventListener('message', ({ data }: MessageEvent<Answer>) => this.settle(data));
     this.worker?.addEventListener('error', () => this.giveUp('the worker failed'));
-    this.ready = this.ask('open', { name }).then(
-      (opened) => {
-        this.taken = opened;
-      },
-      () => this.giveUp('no lines file'),
-    );
+    try {
+      this.taken = await this.ask('open', { name: this.name });
+    } catch {
+      this.giveUp('no lines file');
+    }
   }
 
   /** The number of this page's file while it is kept. */
@@ -94,7 +103,7 @@ export class Lines {
   }
 
   async close(): Promise<void> {
-    await this.ready;
+    await this.opening;
     if (this.kept()) await this.ask('close', {}).catch(() => {});
     this.giveUp('closed');
   }
@@ -133,6 +142,7 @@ export class Lines {
 
   private giveUp(why: string): void {
     this.failed = true;
+    this.opening ??= Promise.resolve();
     this.worker?.terminate();
     for (const { reject } of this.waiting.values()) reject(new Error(why));
   }

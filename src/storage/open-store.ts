@@ -4,7 +4,8 @@ import { recordStores } from './admit.ts';
 import type { BackupOptions } from './backup.ts';
 import type { Marks } from './compare.ts';
 import { Connection } from './connection.ts';
-import { failureOf } from './database.ts';
+import { type DatabaseName, failureOf } from './database.ts';
+import { type FirstReadOptions, firstRead } from './first-read.ts';
 import { Ids } from './ids.ts';
 import { Lines } from './lines.ts';
 import { photoFolder, slotOf } from './lines-protocol.ts';
@@ -15,37 +16,41 @@ import { Summaries } from './summaries.ts';
 import { Tabs } from './tabs.ts';
 import { Writer } from './writer.ts';
 
-/** Renaming one loses what is in it: the name is how the data is found. */
-export type StoreName = 'tubewright' | 'tubewright-demo';
-
 const nothing: Refilled = { database: 0, lines: 0 };
 
-export async function openStore(options: {
-  name: StoreName;
+export interface OpenStoreOptions {
+  name: DatabaseName;
   summarize: () => Promise<Summarize>;
-}): Promise<OpenResult> {
+  /** A connection whose opening was begun already. */
+  connecting?: ReturnType<typeof Connection.open>;
+  first?: FirstReadOptions;
+  /** When the first screen has been drawn: what it does without waits for that. */
+  drawn?: Promise<unknown>;
+}
+
+export async function openStore(options: OpenStoreOptions): Promise<OpenResult> {
   const { name } = options;
-  // Started first: the worker comes up while the database opens.
-  const lines = new Lines(name);
-  const opened = await Connection.open({ name });
-  if (!opened.ok) {
-    void lines.close();
-    return opened;
-  }
+  const opened = await (options.connecting ?? Connection.open({ name }));
+  if (!opened.ok) return opened;
   const { connection } = opened;
-  const begun = await begin(connection).catch(failureOf);
+  const reader = new Reader(connection);
+  const summaries = new Summaries(connection, options.summarize);
+  const read = () => firstRead(connection, { reader, summaries }, options.first ?? { phoneKey: 'settings' });
+  // Side by side: neither needs the other, unless the database turns out to be empty.
+  const begun = await Promise.all([begin(connection), read()]).catch(failureOf);
   if ('reason' in begun) {
-    void lines.close();
     await connection.close();
     return { ok: false, ...begun };
   }
-  const { device, marks, empty } = begun;
+  const [{ device, marks, empty }, asFound] = begun;
+  const lines = new Lines(name);
   const ids = new Ids();
   for (const mark of marks.values()) ids.raise(mark.greatestId);
   const tabs = new Tabs(name, (id) => ids.raise(id));
   const writer = new Writer(connection, lines, ids, tabs);
   const copies = { connection, lines, writer };
   let refilled = nothing;
+  let first = asFound;
   if (empty) {
     // The first screen would show an empty shop: a lost database is refilled before anybody looks.
     await lines.ready;
@@ -55,18 +60,20 @@ export async function openStore(options: {
         return compareAll(copies, marks);
       })
       .catch(() => nothing);
+    if (refilled.database > 0) first = await read();
   }
   const records = empty
     ? Promise.resolve(refilled)
-    : idle()
+    : Promise.resolve(options.drawn)
+        .then(idle)
         .then(() => lines.ready)
         .then(comparing)
         .then(({ compareTails }) => compareTails(copies, marks))
         // What could not be compared now is compared at the next opening; both copies are as they were.
         .catch(() => nothing);
   const compared = records.then((counts) => withPhotos(counts, copies));
-  const store = assemble({ name, device, ids, tabs, compared, summarize: options.summarize, ...copies });
-  return { ok: true, store, refilled };
+  const store = assemble({ name, device, ids, tabs, compared, reader, summaries, ...copies });
+  return { ok: true, store, refilled, first };
 }
 
 /** Photos come after the first screen in any case: there may be hundreds of megabytes of them. */
@@ -132,13 +139,12 @@ interface Parts {
   tabs: Tabs;
   writer: Writer;
   compared: Promise<Refilled>;
-  summarize: () => Promise<Summarize>;
+  reader: Reader;
+  summaries: Summaries;
 }
 
 function assemble(parts: Parts): Store {
-  const { connection, lines, ids, tabs, writer } = parts;
-  const reader = new Reader(connection);
-  const summaries = new Summaries(connection, parts.summarize);
+  const { connection, lines, ids, tabs, writer, reader, summaries } = parts;
   const release = () => {
     tabs.close();
     return lines.close();
@@ -191,7 +197,7 @@ const tries = 20;
 const betweenTries = 100;
 
 /** Deletes a database and its second copy. Other tabs that have it open give it up. */
-export async function deleteStore(name: StoreName): Promise<void> {
+export async function deleteStore(name: DatabaseName): Promise<void> {
   await deleteDB(name);
   const folder = await navigator.storage.getDirectory().catch(() => undefined);
   if (!folder) return;

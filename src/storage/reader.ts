@@ -9,6 +9,7 @@ import {
   type RevisionOf,
   revisionVersion,
 } from '#shared/record/revision.ts';
+import type { RawRecord } from './admit.ts';
 import type { Connection } from './connection.ts';
 import { idFloor } from './ids.ts';
 
@@ -44,6 +45,10 @@ export class Reader {
     const raw = await this.connection.transact(['entries'], 'readonly', (transaction) =>
       transaction.objectStore('entries').index('bySubject').getAll(ofSubject(subject, since)),
     );
+    return this.gateEntries(raw);
+  }
+
+  gateEntries(raw: readonly RawRecord[]): Gated<AnyEntry>[] {
     return raw.map((one) => this.noted(one.id, readEntry(one)));
   }
 
@@ -51,7 +56,11 @@ export class Reader {
     const raw = await this.connection.transact(['headers'], 'readonly', (transaction) =>
       transaction.objectStore('headers').get(id),
     );
-    return raw && this.noted(id, readHeader(raw));
+    return this.gateHeader(raw);
+  }
+
+  gateHeader(raw: RawRecord | undefined): Gated<Header> | undefined {
+    return raw && this.noted(raw.id, readHeader(raw));
   }
 
   /** A revision of a newer version counts as made from its parents, though it cannot be shown. */

@@ -5,6 +5,7 @@ import type { DocType, ForeignRevision, Revision, RevisionOf } from '#shared/rec
 import type { Summary } from '#shared/record/summary.ts';
 import type { BackupOptions } from './backup.ts';
 import type { Good, Watched } from './backup-check.ts';
+import type { FirstRead } from './first-read.ts';
 import type { Counts } from './reader.ts';
 import type { RestoreOutcome } from './restore.ts';
 
@@ -32,7 +33,7 @@ export class WriteError extends Error {
 
 export type OpenFailure = 'newerVersion' | 'unavailable' | 'unreadable' | 'blocked';
 export type OpenResult =
-  | { ok: true; store: Store; refilled: Refilled }
+  | { ok: true; store: Store; refilled: Refilled; first: FirstRead }
   | { ok: false; reason: OpenFailure; detail: string };
 
 /** How many records one copy lacked and got back from the other. */

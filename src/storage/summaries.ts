@@ -168,11 +168,11 @@ const isOurs = (kept: unknown): kept is Summary =>
 const sliceSize = 400;
 
 /** A bench holds a few tubes and an oven load or two; more than this came in otherwise. */
-const mostRead = 24;
+export const mostRead = 24;
 
 /** What marks the subjects whose summary was dropped. */
-const droppedKeys = () => IDBKeyRange.bound(['dropped'], ['dropped', []]);
-const subjectOf = (key: IDBValidKey): string => (Array.isArray(key) ? String(key[1]) : '');
+export const droppedKeys = () => IDBKeyRange.bound(['dropped'], ['dropped', []]);
+export const subjectOf = (key: IDBValidKey): string => (Array.isArray(key) ? String(key[1]) : '');
 
 function readAll(raw: readonly unknown[]): AnyEntry[] {
   return raw.flatMap((one) => {

@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 import { openBuilds } from '#app/state/journals.ts';
 import { theStore } from '#app/state/shop.ts';
 
-/** Whether any tube was ever started here; unknown until the record has been asked. */
+/** Whether any tube was ever started here; read at the opening, unknown before. */
 export const everBuilt = signal<boolean | undefined>(undefined);
 
 export async function askWhetherEverBuilt(): Promise<void> {

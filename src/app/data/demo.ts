@@ -1,6 +1,7 @@
+import { chooseShop } from '#app/state/chosen-shop.ts';
 import { zoneAt } from '#app/state/now.ts';
 import { settings } from '#app/state/settings.ts';
-import { chooseShop, shop } from '#app/state/shop.ts';
+import { shop } from '#app/state/shop.ts';
 import { summarize } from '#app/state/summarize.ts';
 import { moveTimes } from '#shared/record/move-times.ts';
 import type { RawRecord } from '#storage/admit.ts';

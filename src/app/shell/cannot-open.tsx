@@ -1,6 +1,7 @@
 import { Action, Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
-import { demoChosen, shop } from '#app/state/shop.ts';
+import { demoChosen } from '#app/state/chosen-shop.ts';
+import { shop } from '#app/state/shop.ts';
 
 const reasons = {
   newerVersion: {

@@ -5,7 +5,9 @@ import { type AnyEntry, benchSubject } from '#shared/record/entry.ts';
 import { holding, settle } from '#shared/record/journal.ts';
 import { foldOvenLoad, type OvenState } from '#shared/record/oven-state.ts';
 import type { Header } from '#shared/record/read.ts';
-import { shop, theStore } from './shop.ts';
+import type { ReadSubject } from '#storage/first-read.ts';
+import { demoChosen } from './chosen-shop.ts';
+import { theStore } from './shop.ts';
 
 /** One subject's header and entries. A new object for every change, so that folds can be kept by it. */
 export interface Journal {
@@ -76,13 +78,17 @@ export const benchClocks = computed<ClockState[]>(() => {
   return bench ? foldClocks(holding(settle(bench.entries)), []) : [];
 });
 
-// The demo's ids are older than what they tell, which was moved to now.
-const inDemo = () => shop.value.phase === 'open' && shop.value.demo;
+/** From when on the bench's own entries are read, ms. The demo's ids are older than what they tell, which was moved to now. */
+export const benchSince = () => (demoChosen() ? undefined : Date.now() - benchReachesBack * 1000);
 
 async function read(subject: string): Promise<Journal> {
   const store = theStore();
-  const since = subject === benchSubject && !inDemo() ? Date.now() - benchReachesBack * 1000 : undefined;
-  const [header, gated] = await Promise.all([store.header(subject), store.entries(subject, since)]);
+  const since = subject === benchSubject ? benchSince() : undefined;
+  const [header, entries] = await Promise.all([store.header(subject), store.entries(subject, since)]);
+  return asJournal({ subject, header, entries });
+}
+
+function asJournal({ subject, header, entries: gated }: ReadSubject): Journal {
   const entries = gated.flatMap((g) => (g.ok ? [g.value] : []));
   setAside.value += gated.length - entries.length + (header && !header.ok ? 1 : 0);
   return { subject, header: header?.ok ? header.value : undefined, entries };
@@ -98,12 +104,18 @@ function joined(read: Journal, known: Journal | undefined): Journal {
 /** Brings subjects into memory; those already there are left alone unless `again`. */
 export async function loadJournals(subjects: readonly string[], again = false): Promise<void> {
   const wanted = subjects.filter((s) => again || !journals.value.has(s));
-  const read_ = await Promise.all(wanted.map(read));
-  if (read_.length === 0) return;
+  takeJournals(await Promise.all(wanted.map(read)));
+}
+
+function takeJournals(read: readonly Journal[]): void {
+  if (read.length === 0) return;
   const next = new Map(journals.value);
-  for (const journal of read_) next.set(journal.subject, joined(journal, next.get(journal.subject)));
+  for (const journal of read) next.set(journal.subject, joined(journal, next.get(journal.subject)));
   journals.value = next;
 }
+
+/** Takes in what was read at the opening. */
+export const takeRead = (read: readonly ReadSubject[]): void => takeJournals(read.map(asJournal));
 
 /** Takes in what has just been written. */
 export function takeIn(headers: readonly Header[], entries: readonly AnyEntry[]): void {

@@ -3,19 +3,19 @@ import * as z from 'zod/mini';
 import { defaultSettings, type Settings, settings as schema } from '#shared/record/settings.ts';
 import { theStore } from './shop.ts';
 
-const key = 'settings';
+export const settingsKey = 'settings';
 
 /** How this phone is set up. */
 export const settings = signal<Settings>(defaultSettings);
 
-export async function loadSettings(): Promise<void> {
-  const kept = z.safeParse(schema, await theStore().phoneValue(key));
+export function takeSettings(raw: unknown): void {
+  const kept = z.safeParse(schema, raw);
   settings.value = kept.success ? (kept.data as Settings) : defaultSettings;
 }
 
 export async function changeSettings(change: Partial<Settings>): Promise<void> {
   settings.value = { ...settings.value, ...change };
-  await theStore().setPhoneValue(key, settings.value);
+  await theStore().setPhoneValue(settingsKey, settings.value);
 }
 
 /** Shows the theme on the whole page; 'system' follows the phone, also while the app is open. */

@@ -1,6 +1,8 @@
 import { signal } from '@preact/signals';
+import type { FirstRead, FirstReadOptions } from '#storage/first-read.ts';
 import { openStore } from '#storage/open-store.ts';
 import { type OpenFailure, type Refilled, type Store, WriteError } from '#storage/store.ts';
+import { connecting, demoChosen, shopName } from './chosen-shop.ts';
 
 export type Shop =
   | { phase: 'opening' }
@@ -14,29 +16,18 @@ export const shop = signal<Shop>({ phase: 'opening' });
 /** What one copy of the record got back from the other at the last opening; said once. */
 export const refilled = signal<Refilled | undefined>(undefined);
 
-const chosenKey = 'tubewright-shop';
-
-export function demoChosen(): boolean {
-  try {
-    return localStorage.getItem(chosenKey) === 'demo';
-  } catch {
-    return false;
-  }
-}
-
-export function chooseShop(which: 'own' | 'demo'): void {
-  try {
-    localStorage.setItem(chosenKey, which);
-  } catch {
-    // Without localStorage the builder's own shop opens, which is the safe side.
-  }
-}
-
-export async function openShop(): Promise<Store | undefined> {
+/** Opens it with what the first screen shows; `drawn` is when that is on the screen. */
+export async function openShop(
+  first: FirstReadOptions,
+  drawn: Promise<unknown>,
+): Promise<{ store: Store; first: FirstRead } | undefined> {
   const demo = demoChosen();
   const result = await openStore({
-    name: demo ? 'tubewright-demo' : 'tubewright',
+    name: shopName(),
     summarize: () => import('./summarize.ts').then((m) => m.summarize),
+    connecting,
+    first,
+    drawn,
   });
   if (!result.ok) {
     shop.value = { phase: 'failed', reason: result.reason, detail: result.detail };
@@ -50,7 +41,7 @@ export async function openShop(): Promise<Store | undefined> {
     shop.value = { phase: 'lost' };
   });
   shop.value = { phase: 'open', store, demo };
-  return store;
+  return { store, first: result.first };
 }
 
 /** The open store. Screens are shown only while there is one. */
