@@ -18,8 +18,23 @@ const TYPES = {
   '.webmanifest': 'application/manifest+json',
 };
 
+/** Senses of the phone that the app has no use for; it reads codes with the camera. A page cannot say this itself. */
+const UNUSED = [
+  'accelerometer',
+  'display-capture',
+  'geolocation',
+  'gyroscope',
+  'hid',
+  'magnetometer',
+  'microphone',
+  'midi',
+  'payment',
+  'serial',
+  'usb',
+];
+
 // The page carries the same policy in a meta tag; frame-ancestors works only as a header.
-const HEADERS = {
+export const HEADERS = {
   'Content-Security-Policy':
     "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:; " +
     "worker-src 'self'; connect-src 'self'; object-src 'none'; base-uri 'none'; form-action 'none'; " +
@@ -27,6 +42,7 @@ const HEADERS = {
   'X-Content-Type-Options': 'nosniff',
   'Referrer-Policy': 'no-referrer',
   'Cross-Origin-Opener-Policy': 'same-origin',
+  'Permissions-Policy': ['camera=(self)', ...UNUSED.map((feature) => `${feature}=()`)].join(', '),
 };
 
 /**

@@ -26,9 +26,9 @@ const whenIdle = (job: () => unknown) =>
 /** A page in the background draws nothing: it goes on after this, ms */
 const longestDraw = 500;
 
-/** Runs `then` when what was rendered is on the screen. */
+/** Runs `then` when what was rendered is on the screen: the frame after the one that draws it has begun. */
 function whenDrawn(then: () => void): void {
-  requestAnimationFrame(() => setTimeout(then));
+  requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(then)));
   setTimeout(then, longestDraw);
 }
 
