@@ -264,8 +264,10 @@ export const entry = z.discriminatedUnion('kind', [
     label: z.string(),
     /** What on the shelf it is a lot of: a wall may take several cloths. */
     item: z.optional(id),
-    /** m of tape; of cloth the m2 planned, where several are weighed as one */
+    /** m of tape; of cloth the m2 planned, where several are weighed as one; besides another, what is from this one */
     amount: z.optional(nonNegative),
+    /** Only its amount is from this lot: the rest is still from the one before. */
+    besides: z.optional(z.literal(true)),
   }),
   z.looseObject({ ...base, kind: z.literal('note'), text }),
   z.looseObject({ ...base, kind: z.literal('photo'), hash: id, caption: z.optional(text) }),

@@ -6,7 +6,7 @@ import { lotKinds } from './lot.ts';
 import { releaseKinds } from './release-system.ts';
 
 /** Raise when a fold or this shape changes: older summaries are thrown away and made anew. */
-export const foldVersion = 2;
+export const foldVersion = 3;
 
 /** Facts of one build, folded from its entries; results are computed from them when shown. */
 export const buildSummary = z.looseObject({
@@ -26,6 +26,8 @@ export const buildSummary = z.looseObject({
   /** Everything a search looks through, in lower case. */
   words: z.string(),
   plan: z.optional(id),
+  /** What the plan revision it was started from says one weighs, kg */
+  plannedMass: z.optional(positive),
   clothMass: positive,
   /** After cutting, kg; absent while the cloth stands at what it was started with */
   weighedCloth: z.optional(positive),
@@ -72,6 +74,8 @@ export const buildSummary = z.looseObject({
   ratings: z.array(z.looseObject({ what: z.enum(ratingsOf), value: nonNegative })),
   notes: z.array(z.string()),
   photos: z.array(id),
+  /** Words to them, by the photo */
+  captions: z.optional(z.record(z.string(), z.string())),
   /** What it took from lots: m2, kg or m. */
   draws: z.array(z.looseObject({ of: z.enum(lotKinds), lot: id, amount: nonNegative, at: stamp })),
 });

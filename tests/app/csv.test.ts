@@ -63,6 +63,22 @@ describe('a table of builds', () => {
     expect(row?.Closed).toBe('');
   });
 
+  it('names the lots that it was made from, each once and no roll that was put back', async () => {
+    const from = (minute: number, of: 'cloth' | 'hardener', label: string) =>
+      ({ minute, kind: 'lotDrawn', of, lot: label, label }) as const;
+    const [row] = await tableOfBuilds(
+      buildOf([
+        from(0, 'cloth', 'Roll 1'),
+        from(1, 'cloth', 'Roll 2'),
+        from(1, 'hardener', 'Bottle 1'),
+        from(5, 'hardener', 'Bottle 2'),
+        from(6, 'hardener', 'Bottle 1'),
+      ]),
+    );
+    expect(row?.['Cloth lot']).toBe('Roll 2');
+    expect(row?.['Hardener lot']).toBe('Bottle 1, Bottle 2');
+  });
+
   it('writes times with the offset they were lived at', async () => {
     const [row] = await tableOfBuilds(buildOf(weighed));
     expect(row?.Started).toBe('2026-05-16T08:00:00-04:00');
@@ -104,6 +120,7 @@ describe('a table of readings', () => {
         Channel: 'Air',
         Sees: 'air',
         'Temperature [°C]': '-10',
+        Read: 'by hand',
       },
       {
         'Oven load': '1',
@@ -112,7 +129,24 @@ describe('a table of readings', () => {
         Channel: 'Boom no. 1',
         Sees: 'part',
         'Temperature [°C]': '66',
+        Read: 'by hand',
       },
+    ]);
+  });
+
+  it('has what a logger read too, and says where a file of it is missing', () => {
+    const oven = ovenOf([{ minute: 0, kind: 'ovenStage', stage: 'lit' }, reading(10, 'air', 300)]);
+    const at = Float64Array.of(begun + 60_000, begun + 120_000);
+    const logged = [{ channel: 'part-1', at, temperature: Float64Array.of(310.15, 320.15) }];
+    const rows = readingRows(oven, [
+      { name: 'oven.csv', at: begun, logged },
+      { name: 'second.csv', at: begun },
+    ]);
+    expect(rows.map((r) => [r.channel, r.source, r.temperature, r.since])).toEqual([
+      ['Air', 'by hand', 300, 600],
+      ['Boom no. 1', 'oven.csv', 310.15, 60],
+      ['Boom no. 1', 'oven.csv', 320.15, 120],
+      ['', 'second.csv, which is not on this phone', undefined, 0],
     ]);
   });
 
@@ -128,7 +162,7 @@ describe('a table of readings', () => {
       { ...first[0], id: 'oven-1-z2', kind: 'retracted', corrects: struck?.id, recordedAt: begun + 9e6 },
     ] as typeof first;
     const rows = readingRows(foldOvenLoad(ovenLoadHeader, [...first, ...later]));
-    expect(rows.map((r) => r.entry.temperature)).toEqual([340, 360]);
+    expect(rows.map((r) => r.temperature)).toEqual([340, 360]);
   });
 });
 

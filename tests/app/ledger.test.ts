@@ -38,6 +38,13 @@ describe('one part of a structure', () => {
     expect(sum.other).toBeCloseTo(0.007, 12);
   });
 
+  it('holds what was made against the plan of its time, and what is to go against today’s', () => {
+    const sum = reckonPart({ part: part(), planned: 0.2, made: [made(0.262, { planned: 0.25 })] });
+    expect(sum).toMatchObject({ plannedThen: 0.25, planned: 0.45 });
+    expect(sum.expected).toBeCloseTo(0.462, 12);
+    expect(sum.other).toBeCloseTo(0.012, 12);
+  });
+
   it('counts a tube that is assigned and not weighed as still to go', () => {
     expect(reckonPart({ part: part(), planned: 0.24, made: [made(undefined)] })).toMatchObject({
       weighed: 0,

@@ -51,6 +51,33 @@ describe('what a build draws from lots', () => {
     expect(drawn(ofBuild([turned(0, 'cloth', 'roll-1'), weighed]), 'cloth')).toEqual([['roll-1', 1]]);
   });
 
+  const besides = (minute: number, of: 'cloth' | 'tape', lot: string, amount: number) =>
+    ({ ...turned(minute, of, lot, amount), besides: true }) as const;
+
+  test('is from each of two rolls what it gave, whatever the cloth weighed in the end', () => {
+    const two = [turned(0, 'cloth', 'roll-1'), besides(2, 'cloth', 'roll-2', 0.3)];
+    const weighed = { minute: 5, kind: 'weight', what: 'cutCloth', mass: 0.193 } as const;
+    expect(drawn(ofBuild([...two, weighed]), 'cloth')).toEqual([
+      ['roll-1', 0.7],
+      ['roll-2', 0.3],
+    ]);
+    const more = drawn(ofBuild([...two, besides(3, 'cloth', 'roll-2', 0.4), weighed]), 'cloth');
+    expect(more, 'said again, the second roll gave the later figure').toEqual([
+      ['roll-1', 0.6],
+      ['roll-2', 0.4],
+    ]);
+    expect(drawn(ofBuild([...two, turned(4, 'cloth', 'roll-3'), weighed]), 'cloth')).toEqual([['roll-3', 1]]);
+  });
+
+  test('is of two reels what the second gave, and the rest from the first', () => {
+    expect(
+      drawn(ofBuild([turned(0, 'tape', 'reel-1', 14.2), besides(9, 'tape', 'reel-2', 4)]), 'tape'),
+    ).toEqual([
+      ['reel-1', 10.2],
+      ['reel-2', 4],
+    ]);
+  });
+
   test('is nothing where no lot was named', () => {
     expect(ofBuild(cupOf('a', 1, 20)).draws).toEqual([]);
   });

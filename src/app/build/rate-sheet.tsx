@@ -1,5 +1,7 @@
+import { useMemo } from 'preact/hooks';
 import { Secondary } from '#app/parts/action.tsx';
 import { Sheet } from '#app/parts/sheet.tsx';
+import { Caption } from '#app/record/caption.tsx';
 import { Thumbnails } from '#app/record/thumbnails.tsx';
 import { ratingNames, ratingWords } from '#app/results/rating-words.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
@@ -32,8 +34,16 @@ function Rating({ state, what }: { state: BuildState; what: RatingOf }) {
   );
 }
 
+/** Words to the photo just taken, while the tube is still in the hand. */
+function LastPhoto({ state, since }: { state: BuildState; since: number }) {
+  const last = state.photos.at(-1);
+  if (!last || last.entry.caption !== undefined || last.entry.recordedAt < since) return null;
+  return <Caption key={last.root} photo={last} onKept={() => {}} />;
+}
+
 /** How the tube looks and how it came off, while it is in the hand. */
 export function RateSheet({ state, onClose }: Pick<SheetProps, 'state' | 'onClose'>) {
+  const opened = useMemo(() => Date.now(), []);
   return (
     <Sheet
       title="As it came off"
@@ -52,6 +62,7 @@ export function RateSheet({ state, onClose }: Pick<SheetProps, 'state' | 'onClos
         <Rating key={what} state={state} what={what} />
       ))}
       <Thumbnails photos={state.photos} />
+      <LastPhoto state={state} since={opened} />
     </Sheet>
   );
 }

@@ -3,7 +3,7 @@ import type { BuildState } from '#shared/record/build-state.ts';
 import { act } from './act.ts';
 import { takePicture } from './picture.ts';
 
-/** The camera, and what it took is kept at once. Words to it can be added from the time line. */
+/** The camera, and what it took is kept at once. Words to it come after, here or in the record. */
 export function TakePhoto({ state }: { state: BuildState }) {
   const problem = useSignal('');
   const take = async (input: HTMLInputElement) => {

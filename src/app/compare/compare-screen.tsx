@@ -32,7 +32,13 @@ function Noted({ made }: { made: readonly Made[] }) {
           {build.notes.map((note, i) => (
             <p key={i}>{note}</p>
           ))}
-          <Pictures pictures={build.photos.map((hash, i) => ({ hash, words: `${title}, photo ${i + 1}` }))} />
+          <Pictures
+            pictures={build.photos.map((hash, i) => ({
+              hash,
+              title: `${title}, photo ${i + 1}`,
+              caption: build.captions?.[hash],
+            }))}
+          />
         </section>
       ))}
       {noted.length > drawn.value && (

@@ -1,8 +1,10 @@
 import { fiberVolumeByThickness, wallsMeasured } from '#app/results/by-thickness.ts';
 import { curedByWeight, type LaminateByWeight, wetShare } from '#app/results/by-weight.ts';
 import { verdict } from '#app/results/verdict.ts';
+import { lotsInUse } from '#app/state/draws.ts';
 import { partMasses } from '#app/state/masses.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
+import type { LotKind } from '#shared/record/lot.ts';
 import { type Column, measured } from './csv.ts';
 import { isoWithOffset } from './file-words.ts';
 
@@ -39,6 +41,15 @@ function wet({ state }: BuildRow): number | undefined {
   return typeof share === 'number' ? share : undefined;
 }
 
+/** By their labels then; cloth and tape of a roll that was put back were not used. */
+function lotsOf({ lots }: BuildState, of: LotKind): string | undefined {
+  const used =
+    of === 'cloth' || of === 'tape'
+      ? lotsInUse(lots, of).flatMap((shares) => shares.map((s) => s.entry.label))
+      : lots.flatMap(({ entry }) => (entry.of === of ? [entry.label] : []));
+  return used.length > 0 ? [...new Set(used)].join(', ') : undefined;
+}
+
 const made: Column<BuildRow>[] = [
   { head: 'Tube', cell: ({ state }) => state.header.name },
   { head: 'No.', cell: ({ state }) => state.header.number },
@@ -54,7 +65,10 @@ const made: Column<BuildRow>[] = [
   { head: 'Fiber', cell: ({ state }) => state.header.cloth.fiber },
   { head: 'Resin', cell: ({ state }) => state.header.resin.name },
   { head: 'Hardener', cell: ({ state }) => state.header.resin.hardener },
-  { head: 'Resin lot', cell: ({ state }) => state.header.resin.lot },
+  { head: 'Cloth lot', cell: ({ state }) => lotsOf(state, 'cloth') },
+  { head: 'Resin lot', cell: ({ state }) => lotsOf(state, 'resin') ?? state.header.resin.lot },
+  { head: 'Hardener lot', cell: ({ state }) => lotsOf(state, 'hardener') },
+  { head: 'Tape lot', cell: ({ state }) => lotsOf(state, 'tape') },
   { head: 'Release', cell: ({ state }) => state.header.release?.name },
   { head: 'Tape', cell: ({ state }) => state.header.tape?.name },
 ];
@@ -76,5 +90,10 @@ export const buildColumns = (): Column<BuildRow>[] => [
   measured('Wall, mean', 'thickness', ({ wall }) => wall),
   measured('Fiber volume by thickness', 'fraction', ({ byThickness }) => byThickness),
   { head: 'Oven loads', cell: ({ state }) => new Set(state.ovenLoads.map((f) => f.entry.ovenLoad)).size },
+  { head: 'Photos', cell: ({ state }) => state.photos.length },
+  {
+    head: 'Words to photos',
+    cell: ({ state }) => state.photos.flatMap((p) => p.entry.caption ?? []).join(' / '),
+  },
   { head: 'Notes', cell: ({ state }) => state.notes.map((n) => n.entry.text).join(' / ') },
 ];

@@ -1,12 +1,13 @@
+import { loggedOf } from '#app/logger/logged-results.ts';
 import { zoneAt } from '#app/state/now.ts';
 import { theStore } from '#app/state/shop.ts';
 import { foldBuild } from '#shared/record/build-state.ts';
-import { foldOvenLoad } from '#shared/record/oven-state.ts';
+import { foldOvenLoad, type OvenState } from '#shared/record/oven-state.ts';
 import type { Summary } from '#shared/record/summary.ts';
 import { buildColumns, buildRow } from './builds-table.ts';
 import { csvText } from './csv.ts';
 import { fileStamp } from './file-words.ts';
-import { readingColumns, readingRows } from './readings-table.ts';
+import { type FileRead, type ReadingRow, readingColumns, readingRows } from './readings-table.ts';
 
 const pageSize = 200;
 
@@ -29,10 +30,26 @@ function csvFile(text: string, name: string): File {
   return new File([text], `tubewright-${name}-${fileStamp(at, zoneAt(at))}.csv`, { type: 'text/csv' });
 }
 
+function filesOf({ loggerFiles }: OvenState): Promise<FileRead[]> {
+  return Promise.all(
+    loggerFiles.map(async ({ entry }) => {
+      const blob = await theStore().photo(entry.hash);
+      return {
+        name: entry.name,
+        at: entry.happenedAt,
+        ...(blob && { logged: loggedOf({ entry, bytes: await blob.arrayBuffer() }) }),
+      };
+    }),
+  );
+}
+
 export async function readingsFile(): Promise<File> {
-  const rows = [];
+  const rows: ReadingRow[] = [];
   for await (const { header, entries } of journalsOf('ovenLoad')) {
-    if (header.record === 'ovenLoad') rows.push(...readingRows(foldOvenLoad(header, entries)));
+    if (header.record !== 'ovenLoad') continue;
+    const state = foldOvenLoad(header, entries);
+    // A file has a hundred thousand of them: more than a call takes as its arguments.
+    for (const row of readingRows(state, await filesOf(state))) rows.push(row);
   }
   return csvFile(await csvText(readingColumns(), rows), 'readings');
 }

@@ -11,7 +11,8 @@ type Table = 'builds' | 'readings';
 const about: Record<Table, string> = {
   builds:
     'One row a build: what it was made of, what it weighed, resin and fiber by weight and by thickness.',
-  readings: 'One row a reading of every oven load: time, channel, temperature.',
+  readings:
+    'One row a reading of every oven load, by hand or out of a logger’s file: time, channel, temperature, and which of the two.',
 };
 
 async function make(table: Table): Promise<File> {

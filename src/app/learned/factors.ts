@@ -57,8 +57,8 @@ const method = ({ build }: Made) =>
   [build.cloth, build.release, build.tape].filter((part) => part !== undefined).join(', ');
 
 function lotOf({ build }: Made, { lot }: Words): string {
-  const drawn = build.draws.find((d) => d.of === 'cloth');
-  const name = drawn && lot(drawn.lot);
+  const drawn = build.draws.filter((d) => d.of === 'cloth' && d.amount > 0);
+  const name = [...new Set(drawn.flatMap((d) => lot(d.lot) ?? []))].join(' and ');
   return name ? `${build.cloth}, ${name}` : `${build.cloth}, lot not named`;
 }
 

@@ -39,12 +39,15 @@ function resinOver(b: BuildSummary): number | undefined {
 
 export const titleOf = ({ name, number }: BuildSummary): string => `${name} no. ${number}`;
 
-function madeOf(build: BuildSummary): MadePart {
+/** `typed`: what the builder says one of them is to weigh, which then holds for all. */
+function madeOf(build: BuildSummary, typed: number | undefined): MadePart {
+  const planned = typed ?? build.plannedMass;
   const over = resinOver(build);
   return {
     build: build.subject,
     title: titleOf(build),
     ...(build.trimmedMass !== undefined && { mass: build.trimmedMass }),
+    ...(planned !== undefined && { planned }),
     ...(build.filmLeft !== undefined && { filmLeft: build.filmLeft }),
     ...(over !== undefined && { resinOver: over }),
   };
@@ -56,7 +59,7 @@ export function factsOf(part: StructurePart, builds: readonly BuildSummary[]): P
   return {
     part,
     ...(planned !== undefined && { planned }),
-    made: builds.filter((b) => part.builds.includes(b.subject)).map(madeOf),
+    made: builds.filter((b) => part.builds.includes(b.subject)).map((b) => madeOf(b, part.planned)),
     ...(plan && { saved: plan.saved }),
   };
 }

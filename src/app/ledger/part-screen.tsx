@@ -90,15 +90,21 @@ function PartFigure({ sum }: { sum: PartSum }) {
 }
 
 function PartLines({ sum, part }: { sum: PartSum; part: StructurePart }) {
-  const { planned, actual } = sum;
+  const { planned, plannedThen, actual } = sum;
   const went = wentWhere(sum);
   return (
     <>
       <Lines
         rows={[
-          ['By plan', planned === undefined ? '–' : grams(planned)],
+          ['By plan, all of them', planned === undefined ? '–' : grams(planned)],
           ['Weighed', sum.weighed === 0 ? 'none yet' : grams(actual)],
+          ...(plannedThen === undefined || part.plan === undefined
+            ? []
+            : [['By plan when they were started', grams(plannedThen)]]),
           ['To go', `${sum.toGo} of ${part.quantity}`],
+          ...(sum.toGo === 0 || sum.expected === undefined
+            ? []
+            : [['To go, by today’s plan', grams(sum.expected - actual)]]),
           ...(sum.saved > 0 ? [['Its shaped wall saves', grams(sum.saved)]] : []),
           ...(part.position === undefined ? [] : [['Its center at', show(part.position, 'length', 0)]]),
         ]}

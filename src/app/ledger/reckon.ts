@@ -7,6 +7,8 @@ export interface MadePart {
   title: string;
   /** As it goes in; undefined until it is weighed. */
   mass?: number;
+  /** By the plan it was started from, kg */
+  planned?: number;
   filmLeft?: number;
   /** Resin in it over what its fiber volume wants; below 0 it came out lean. */
   resinOver?: number;
@@ -15,7 +17,7 @@ export interface MadePart {
 /** What is known of a part from plans and builds. */
 export interface PartFacts {
   part: StructurePart;
-  /** One of them by plan, kg */
+  /** One of them by today's plan, kg */
   planned?: number;
   made: readonly MadePart[];
   /** What the shaped wall of one saves against its thickest wall throughout, kg */
@@ -27,6 +29,8 @@ export interface PartSum {
   /** Of all of them, kg */
   budget?: number;
   planned?: number;
+  /** Of the weighed ones, each by the plan it was started from, kg */
+  plannedThen?: number;
   actual: number;
   /** How many of the quantity are weighed. */
   weighed: number;
@@ -67,6 +71,10 @@ export interface StructureSum {
 const sum = (values: readonly (number | undefined)[]): number =>
   values.reduce<number>((total, value) => total + (value ?? 0), 0);
 
+/** Nothing where one of them is not known. */
+const allOf = (values: readonly (number | undefined)[]): number | undefined =>
+  values.some((v) => v === undefined) ? undefined : sum(values);
+
 const times = (count: number, one: number | undefined) => (one === undefined ? undefined : count * one);
 
 /** A part without a plan is weighed once for all its pieces. */
@@ -83,15 +91,18 @@ export function reckonPart(facts: PartFacts): PartSum {
   const rest = toGo === 0 ? 0 : times(toGo, planned);
   const expected = rest === undefined ? undefined : actual + rest;
   const budget = times(part.quantity, part.budget);
-  const all = times(part.quantity, planned);
   const weighed = made.filter((m) => m.mass !== undefined);
+  const plannedThen = allOf(
+    part.plan === undefined ? weights.map(() => planned) : weighed.map((m) => m.planned ?? planned),
+  );
+  const all = rest === undefined || plannedThen === undefined ? undefined : plannedThen + rest;
   const film = sum(weighed.map((m) => m.filmLeft));
   const resin = sum(weighed.map((m) => m.resinOver));
-  const asPlanned = times(weights.length, planned);
   return {
     part,
     ...(budget !== undefined && { budget }),
     ...(all !== undefined && { planned: all }),
+    ...(plannedThen !== undefined && weights.length > 0 && { plannedThen }),
     actual,
     weighed: weights.length,
     toGo,
@@ -99,7 +110,7 @@ export function reckonPart(facts: PartFacts): PartSum {
     ...(expected !== undefined && budget !== undefined && { over: expected - budget }),
     film,
     resin,
-    other: asPlanned === undefined ? 0 : actual - asPlanned - film - resin,
+    other: plannedThen === undefined ? 0 : actual - plannedThen - film - resin,
     saved: saved * Math.max(part.quantity, weights.length),
   };
 }

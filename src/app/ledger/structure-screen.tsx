@@ -33,11 +33,11 @@ function Left({ sum }: { sum: StructureSum }) {
         values={[
           ['Budget', grams(budget)],
           ['Weighed', grams(actual)],
-          ['To go, by plan', grams(toGo)],
+          ['To go, by today’s plans', grams(toGo)],
           [left < 0 ? 'Over' : 'Left', grams(Math.abs(left))],
         ]}
         source="addition; a tube counts as weighed after end trim, with film left inside"
-        sure="As good as the scale for what is weighed. What is to go is by plan, without voids and without trim."
+        sure="As good as the scale for what is weighed. What is to go is by today’s plans, without voids and without trim; what is made is held against the plan it was started from."
       />
     </>
   );
@@ -72,7 +72,7 @@ function Sums({ sum, axis }: { sum: StructureSum; axis: string | undefined }) {
       <Lines
         rows={[
           ['Weighed', grams(actual)],
-          ['To go, by plan', grams(toGo)],
+          ['To go, by today’s plans', grams(toGo)],
           ...(saved > 0
             ? [['Saved by shaped walls', `${grams(saved)}, ${show(savedShare, 'fraction', 0)} of it all`]]
             : []),

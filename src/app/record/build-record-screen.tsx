@@ -1,3 +1,4 @@
+import { countOf } from '#app/data/file-words.ts';
 import { hardenerPerResin } from '#app/mix/recipe.ts';
 import { Absent } from '#app/parts/absent.tsx';
 import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
@@ -91,6 +92,7 @@ export function BuildRecordScreen({ params }: { params: Params }) {
       <Laminate state={state} />
       <Made state={state} />
       <Cups state={state} />
+      {state.photos.length > 0 && <h2>{countOf(state.photos.length, 'photo')}</h2>}
       <Thumbnails photos={state.photos} />
       <Beside>
         <LinkButton to={`/record/build/${header.id}/paper`}>Print it</LinkButton>

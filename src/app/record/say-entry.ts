@@ -158,7 +158,10 @@ function describeKnown(subject: Subject, e: Entry): Described {
     case 'rating':
       return { what: ratingNames[e.what], value: ratingWords[e.what][e.value] ?? String(e.value) };
     case 'lotDrawn':
-      return { what: `From ${e.label}`, value: lotNames[e.of] };
+      return {
+        what: `From ${e.label}${e.besides && e.amount !== undefined ? `, only ${show(e.amount, e.of === 'cloth' ? 'area' : 'reelLength', 2)}` : ''}`,
+        value: lotNames[e.of],
+      };
     case 'note':
       return { what: e.text };
     case 'photo':

@@ -1,5 +1,6 @@
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StageName } from '#shared/record/checklist.ts';
+import type { EntryOf } from '#shared/record/entry.ts';
 import type { LotKind } from '#shared/record/lot.ts';
 import { partMasses } from './masses.ts';
 
@@ -28,11 +29,43 @@ function drawsOfCups(state: BuildState): Draw[] {
   );
 }
 
-/** Cloth is cut and tape is pulled in one go: of each thing on the shelf the lot turned to last gives all of it. */
-function lastLots({ lots }: BuildState, of: LotKind) {
-  const own = lots.filter((l) => l.entry.of === of);
-  return [...new Map(own.map((l) => [l.entry.item ?? '', l.entry])).values()];
+interface Share {
+  entry: EntryOf<'lotDrawn'>;
+  /** Of a lot that gives only a part */
+  own?: number;
 }
+
+/**
+ * The lots that one thing on the shelf is from: the last that was to give all of it, and those turned to after it for
+ * a part.
+ */
+export function lotsInUse(all: BuildState['lots'], of: LotKind): Share[][] {
+  const items = new Map<string, Share[]>();
+  for (const { entry } of all) {
+    if (entry.of !== of) continue;
+    const item = entry.item ?? '';
+    const before = entry.besides ? (items.get(item) ?? []).filter((s) => s.entry.lot !== entry.lot) : [];
+    items.set(item, [...before, { entry, ...(entry.besides && { own: entry.amount ?? 0 }) }]);
+  }
+  return [...items.values()];
+}
+
+/** Cloth is cut and tape is pulled in one go: what no other lot gave is from the first one. */
+function shared(
+  shares: readonly Share[],
+  total: (entry: Share['entry']) => number | undefined,
+  at: number | undefined,
+): Draw[] {
+  const besides = sumOf(shares.map((s) => s.own ?? 0));
+  return shares.flatMap(({ entry, own }): Draw[] => {
+    const whole = total(entry);
+    const amount = own ?? (whole === undefined ? undefined : Math.max(0, whole - besides));
+    const { of, lot, happenedAt } = entry;
+    return amount === undefined ? [] : [{ of, lot, amount, at: at ?? happenedAt }];
+  });
+}
+
+const sumOf = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
 /** When work of a stage was first ticked: a lot that was counted before then still held what this build took. */
 function firstTick({ stages }: BuildState, stage: StageName): number | undefined {
@@ -46,19 +79,14 @@ function drawsOfCloth(state: BuildState): Draw[] {
   const { cloth, clothMass } = state.header;
   const cut = partMasses(state).cloth;
   const at = firstTick(state, 'cut') ?? state.weights.get('cutCloth')?.entry.happenedAt;
-  return lastLots(state, 'cloth').map(({ lot, amount, happenedAt }) => ({
-    of: 'cloth',
-    lot,
-    amount: amount === undefined ? cut / cloth.arealWeight : (amount * cut) / clothMass,
-    at: at ?? happenedAt,
-  }));
+  const total = ({ amount }: Share['entry']) =>
+    amount === undefined ? cut / cloth.arealWeight : (amount * cut) / clothMass;
+  return lotsInUse(state.lots, 'cloth').flatMap((shares) => shared(shares, total, at));
 }
 
 function drawsOfTape(state: BuildState): Draw[] {
   const at = firstTick(state, 'shrinkTape');
-  return lastLots(state, 'tape').flatMap(({ lot, amount, happenedAt }): Draw[] =>
-    amount === undefined ? [] : [{ of: 'tape', lot, amount, at: at ?? happenedAt }],
-  );
+  return lotsInUse(state.lots, 'tape').flatMap((shares) => shared(shares, (entry) => entry.amount, at));
 }
 
 /** Follows from what was weighed and poured, so that a correction there corrects the shelf too. */

@@ -1,5 +1,8 @@
+import { planOfBuild } from '#app/cutting/plan-of-build.ts';
 import { hardenerPerResin } from '#app/mix/recipe.ts';
 import { wallsMeasured } from '#app/results/by-thickness.ts';
+import { fiberMassFraction, resinForCloth } from '#calc';
+import type { BuildHeader } from '#shared/record/build.ts';
 import { type BuildState, foldBuild } from '#shared/record/build-state.ts';
 import type { AnyEntry } from '#shared/record/entry.ts';
 import { foldOvenLoad, type OvenState } from '#shared/record/oven-state.ts';
@@ -30,6 +33,7 @@ function buildSummary(state: BuildState): BuildSummary {
     ...(state.next && { stage: state.next.stage }),
     words: wordsOf(state),
     ...(header.plan && { plan: header.plan.doc }),
+    ...(header.plan && { plannedMass: plannedMass(header) }),
     clothMass: cloth,
     ...(weighed !== undefined && { weighedCloth: weighed }),
     fiber: header.cloth.fiber,
@@ -47,6 +51,25 @@ function buildSummary(state: BuildState): BuildSummary {
     ...made(state),
     ...worked(state),
   };
+}
+
+/** By its plan as it was frozen, void-free: the shelf and the plan may have changed since. */
+function plannedMass(header: BuildHeader): number {
+  const { cloth, clothMass, resin, coreMass = 0, coreResin = 0 } = header;
+  const plan = planOfBuild(header);
+  const { clothAmount } = plan ?? {};
+  const dry =
+    clothAmount === undefined
+      ? clothMass
+      : clothAmount.by === 'mass'
+        ? clothAmount.mass
+        : clothAmount.area * cloth.arealWeight;
+  const fiber = fiberMassFraction({
+    fiberVolumeFraction: (plan ?? header).goal.fiberVolumeFraction,
+    fiberDensity: cloth.fiberDensity,
+    resinDensity: resin.curedDensity,
+  });
+  return dry + resinForCloth({ clothMass: dry, resinMassFraction: 1 - fiber }) + coreMass + coreResin;
 }
 
 /** What it was made of, and how thick that came out. */
@@ -69,6 +92,7 @@ function made(state: BuildState) {
 /** How the work went, and how it was judged. */
 function worked(state: BuildState) {
   const wanted = hardenerPerResin(state.header.resin);
+  const captions = state.photos.flatMap(({ entry: { hash, caption } }) => (caption ? [[hash, caption]] : []));
   const used = state.cups.filter((c) => c.discardedAt === undefined && c.resin > 0 && c.hardener > 0);
   const leftover = state.weights.get('leftover')?.entry.mass;
   const wipings = state.weights.get('wipings')?.entry.mass;
@@ -84,10 +108,11 @@ function worked(state: BuildState) {
     ratings: [...state.ratings.values()].map(({ entry }) => ({ what: entry.what, value: entry.value })),
     notes: state.notes.map((n) => n.entry.text),
     photos: state.photos.map((p) => p.entry.hash),
+    ...(captions.length > 0 && { captions: Object.fromEntries(captions) }),
   };
 }
 
-function wordsOf({ header, notes, disposition }: BuildState): string {
+function wordsOf({ header, notes, photos, disposition }: BuildState): string {
   const parts = [
     `${header.name} no. ${header.number}`,
     header.cloth.name,
@@ -96,6 +121,7 @@ function wordsOf({ header, notes, disposition }: BuildState): string {
     header.release?.name,
     header.tape?.name,
     ...notes.map((n) => n.entry.text),
+    ...photos.map((p) => p.entry.caption),
     disposition?.entry.outcome,
     disposition?.entry.text,
   ];
