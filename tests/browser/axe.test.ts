@@ -86,6 +86,10 @@ function addressesOf(pattern: string, shop: Shop): string[] {
     return [fill({ doc: 'starter-checklist-film-sleeve', stage: 'mix' })];
   if (pattern.startsWith('/shelf/:type'))
     return Object.entries(shelfItems).map(([type, doc]) => fill({ type, doc }));
+  // What the ledger, the lots and a choice of builds hold, not that they are empty.
+  if (pattern.startsWith('/ledger/')) return [fill({ doc: 'demo-structure-spars', part: 'sprit' })];
+  if (pattern.startsWith('/lots/'))
+    return [fill({ doc: 'demo-lot-plain-2', of: 'cloth', item: shelfItems.cloth, id: first })];
   const { plan, piece } = shop;
   return [
     fill({ id: first, doc: plan, plan, piece, view: 'cups', what: 'cured', stage: 'mix-1', name: 'wall' }),
@@ -97,6 +101,9 @@ async function openDemo(page: Page): Promise<Shop> {
   await page.goto('./');
   await page.getByRole('button', { name: 'Load the demo shop' }).tap();
   await expect(page.getByRole('link', { name: 'Leave' })).toBeVisible({ timeout: 30_000 });
+  await goTo(page, '/compare/choose');
+  await page.getByRole('button', { name: 'All weighed' }).tap();
+  await expect(page.getByRole('button', { name: /side by side/ })).toBeVisible();
   return lookRound(page);
 }
 

@@ -58,9 +58,23 @@ test('a photo taken at demold is small in the record, and as large as it was kep
   const small = page.getByRole('dialog').getByRole('list', { name: 'Photos' }).getByRole('img');
   await expect(small).toBeVisible();
   expect(await small.evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(1600);
+  await page.getByRole('dialog').getByLabel('Words to it').fill('Ridge under the tape');
+  await press(page, 'Words are kept');
+  const photos = page.getByRole('list', { name: 'Photos' });
+  await expect(photos.last()).toContainText('Ridge under the tape');
   await page.goto('./#/record/build/build-1');
-  await page.getByRole('list', { name: 'Photos' }).getByRole('button').tap();
-  await expect(page.getByRole('dialog', { name: 'Photo 1' }).getByRole('img')).toBeVisible();
+  await expect(page.getByRole('heading', { name: '1 photo' })).toBeVisible();
+  await photos.getByRole('button').tap();
+  const large = page.getByRole('dialog', { name: 'Ridge under the tape' });
+  await expect(large.getByRole('img')).toBeVisible();
+  await large.getByLabel('Words to it').fill('Ridge under the tape, at the butt');
+  await press(page, 'Words are kept');
+  await expect(photos).toContainText('at the butt');
+  // What stood there first is struck through, and stays.
+  await expect(page.getByLabel('Time line').getByRole('deletion')).toHaveText([
+    'Photo',
+    'Ridge under the tape',
+  ]);
 });
 
 async function openDemo(page: Page): Promise<void> {

@@ -1,10 +1,17 @@
 import { expect, type Page, test } from '@playwright/test';
 import { starterCloths } from '#shared/reference/starter-cloths.ts';
+import { type Event, entriesOf, ticksOf } from '../app/shop-of.ts';
+import { buildHeader } from '../record/arbitraries.ts';
 import { seed } from './support/seed.ts';
 
 const main = (page: Page) => page.getByRole('main');
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().tap();
 const day = 86_400_000;
+const stagesBefore = (stage: string): Event[] => {
+  const at = buildHeader.route.findIndex((s) => s.stage === stage);
+  return buildHeader.route.slice(0, at).flatMap((s, i) => ticksOf(s.stage, i));
+};
+const resin = 'starter-resin-laminating-slow';
 const cloth = 'starter-cloth-carbon-plain-193';
 
 const revision = (type: string, doc: string, body: object) => ({
@@ -95,6 +102,67 @@ test('a build that starts with a short roll says so, takes from it, and a count 
   await expect(page.locator('.big-figure')).toContainText(/1\.50\sm²/);
   await page.reload();
   await expect(page.locator('.big-figure')).toContainText(/1\.50\sm²/);
+});
+
+test('a can turned to during the mix, and a second roll, give what they gave', async ({ page }) => {
+  const lot = (doc: string, name: string, of: string, item: string, received: number) => ({
+    ...roll(received, { name, of, item }),
+    id: `${doc}-1`,
+    doc,
+  });
+  const from = (of: 'cloth' | 'resin', doc: string, label: string, item: string) =>
+    ({ minute: 0, kind: 'lotDrawn', of, lot: doc, label, item }) as const;
+  const takes = { cloths: [{ item: cloth, area: 0.67 }], resin };
+  const events = [
+    from('cloth', 'roll-2', 'Roll 2', cloth),
+    from('resin', 'can-1', 'Can 1', resin),
+    ...stagesBefore('mix'),
+  ];
+  await openSeeded(
+    page,
+    [
+      lot('roll-2', 'Roll 2', 'cloth', cloth, 0.5),
+      lot('roll-3', 'Roll 3', 'cloth', cloth, 5),
+      lot('can-1', 'Can 1', 'resin', resin, 1),
+      lot('can-2', 'Can 2', 'resin', resin, 1),
+      { ...buildHeader, takes },
+      ...entriesOf('build-1', events),
+    ],
+    '/build/build-1',
+  );
+  await page.getByRole('link', { name: 'From Can 1: took another?' }).tap();
+  await page.getByLabel('Resin from').selectOption('can-2');
+  await page.getByLabel('Cloth from').selectOption('roll-3');
+  const asked = page.getByRole('dialog', { name: 'How much of it is from Roll 3?' });
+  await expect(asked).toContainText(/from Roll 2, which is short by 0\.17\sm²/);
+  await page.waitForTimeout(400);
+  await asked.getByRole('button', { name: 'Only this much' }).tap();
+  await expect(main(page)).toContainText(/From Roll 2, and 0\.17\sm² of Roll 3/);
+  await press(page, 'Back to the route');
+  await expect(page.getByRole('link', { name: 'From Can 2: took another?' })).toBeVisible();
+  await page.goto('./#/lots');
+  await expect(page.getByRole('link', { name: /Roll 3/ })).toContainText(/4\.83\sm²/);
+});
+
+test('a good tube is put into the part it is for, counts there, and comes out again', async ({ page }) => {
+  await page.goto('./');
+  await press(page, 'Load the demo shop');
+  await expect(page.getByText('Demo shop, not your record')).toBeVisible({ timeout: 20_000 });
+  await page.goto('./#/ledger/demo-structure-spars');
+  const sprit = page.getByRole('link', { name: /^Sprit/ });
+  await expect(sprit).toContainText('by plan');
+  await sprit.tap();
+  await press(page, /^Put in Sprit no\. 2/);
+  await expect(page.getByRole('row', { name: /By plan when they were started \d+\sg/ })).toBeVisible();
+  await page.getByRole('link', { name: 'Canoe spar set' }).tap();
+  await expect(sprit).toContainText('weighed');
+  await sprit.tap();
+  await expect(page.getByRole('button', { name: /^Put in/ })).toHaveCount(0);
+  await press(page, /^Take out Sprit no\. 2/);
+  await expect(page.getByRole('button', { name: /^Put in Sprit no\. 2/ })).toBeVisible();
+
+  await page.goto('./#/plan/demo-plan-lower-mast/wall');
+  await expect(page.getByRole('row', { name: /Of Canoe spar set, 1900\sg, with 1 of it \d/ })).toBeVisible();
 });
 
 test('a roll is put on the shelf, opened and used up', async ({ page }) => {

@@ -1,4 +1,5 @@
 import { docsOf } from '#app/state/documents.ts';
+import { lotsInUse } from '#app/state/draws.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StageName } from '#shared/record/checklist.ts';
 import type { LotKind } from '#shared/record/lot.ts';
@@ -14,10 +15,8 @@ const ofStage: Partial<Record<StageName, readonly LotKind[]>> = {
 export function takenFrom({ lots, header: { takes } }: BuildState, stage: StageName): string | undefined {
   const kinds = ofStage[stage];
   if (!kinds) return undefined;
-  const last = new Map(
-    lots.filter((l) => kinds.includes(l.entry.of)).map(({ entry: e }) => [`${e.of} ${e.item}`, e.label]),
-  );
-  if (last.size > 0) return `From ${[...last.values()].join(', ')}: took another?`;
+  const used = kinds.flatMap((of) => lotsInUse(lots, of).flat());
+  if (used.length > 0) return `From ${used.map((u) => u.entry.label).join(', ')}: took another?`;
   const items = new Set([...(takes?.cloths.map((c) => c.item) ?? []), takes?.resin, takes?.tape]);
   const any = docsOf('lot').some(({ body }) => kinds.includes(body.of) && items.has(body.item));
   return any ? 'Say which lot it is from' : undefined;
