@@ -98,9 +98,9 @@ export function carriedOn({ x, cells }: Grid, { force, moment: couple, from, to 
 
 /** What the contacts must give so that the tube lies on them and is at rest. */
 export function reactionsOf(grid: Grid, contacts: readonly Contact[], acting: Acting) {
-  const { x, left, right } = grid;
+  const { x } = grid;
   const long = (x.at(-1) ?? 0) - (x[0] ?? 0);
-  const stiff = Math.exp(meanLog(left, right));
+  const stiff = long / grid.cells.reduce((sum, { bend }) => sum + bend.reduce((a, b) => a + b, 0), 0);
   const unit = { force: stiff / long ** 3, moment: stiff / long ** 2 };
   const nodes = contacts.map(({ at }) => placeIn(x, at));
   const clamps = contacts.flatMap(({ clamp }, k) => (clamp ? [nodes[k] ?? 0] : []));
@@ -139,12 +139,6 @@ function unitAt(grid: Grid, node: number, size: number, what: 'force' | 'moment'
   const acting = nothingOn(grid.x.length);
   acting[what][node] = size;
   return carriedOn(grid, acting);
-}
-
-function meanLog(left: Float64Array, right: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < left.length; i += 1) sum += Math.log(left[i] ?? 1) + Math.log(right[i] ?? 1);
-  return sum / (2 * left.length);
 }
 
 /** The tube under its loads, lying on its contacts; reactions beside each. */

@@ -1,4 +1,5 @@
 import { listOf, numberIn, positive } from '../check.ts';
+import { rootAt, type Span, spansOf } from './beam-spans.ts';
 import type { Beam } from './types.ts';
 
 /** Places closer than this are one place, m. */
@@ -20,13 +21,7 @@ export type Cell = {
 };
 
 /** The tube cut at every station, load and support: `x` one more than `cells`. */
-export type Grid = {
-  readonly x: Float64Array;
-  readonly cells: readonly Cell[];
-  /** EI at each cell's ends, N m2 */
-  readonly left: Float64Array;
-  readonly right: Float64Array;
-};
+export type Grid = { readonly x: Float64Array; readonly cells: readonly Cell[] };
 
 export type Stations = { at: number[]; ei: number[]; gj: number[] };
 
@@ -45,32 +40,27 @@ export function stationsIn(beam: Pick<Beam, 'stations'>): Stations {
   return found;
 }
 
-/** Cuts the tube at its stations and at further places within it. */
+/** Cuts the tube at its stations and at further places within it; no cell longer than `least`, when it is given. */
 export function gridOf({ at, ei, gj }: Stations, places: readonly number[], least = 0): Grid {
   const x = merged(at, places, least);
+  const [bends, turns] = [spansOf(at, ei), spansOf(at, gj)];
   const cells: Cell[] = [];
-  const left = new Float64Array(x.length - 1);
-  const right = new Float64Array(x.length - 1);
   let k = 0;
   for (let i = 0; i + 1 < x.length; i += 1) {
     const from = x[i] ?? 0;
-    const to = x[i + 1] ?? 0;
     while (k < at.length - 2 && (at[k + 1] ?? 0) <= from + SAME_PLACE) k += 1;
-    const rootAt = (series: readonly number[], place: number) => {
-      const [a, b] = [(series[k] ?? 1) ** 0.25, (series[k + 1] ?? 1) ** 0.25];
-      const long = (at[k + 1] ?? 0) - (at[k] ?? 0);
-      return long > 0 ? a + ((b - a) * (place - (at[k] ?? 0))) / long : b;
-    };
-    const ends = [rootAt(ei, from), rootAt(ei, to), rootAt(gj, from), rootAt(gj, to)] as const;
-    cells.push(cellOf(to - from, ...ends));
-    left[i] = ends[0] ** 4;
-    right[i] = ends[1] ** 4;
+    const [bend, turn] = [bends[k], turns[k]];
+    if (bend && turn) cells.push(cellOf(from, (x[i + 1] ?? 0) - from, bend, turn));
   }
-  return { x, cells, left, right };
+  return { x, cells };
 }
 
-function cellOf(long: number, ei0: number, ei1: number, gj0: number, gj1: number): Cell {
-  const change = Math.max(Math.abs(Math.log(ei1 / ei0)), Math.abs(Math.log(gj1 / gj0)));
+function cellOf(from: number, long: number, bend: Span, turn: Span): Cell {
+  const to = from + long;
+  const change = Math.max(
+    Math.abs(Math.log(rootAt(bend, to) / rootAt(bend, from))),
+    Math.abs(Math.log(rootAt(turn, to) / rootAt(turn, from))),
+  );
   const parts = Math.min(64, 1 + Math.floor(change / CHANGE));
   const size = parts * POINTS.length;
   const cell = {
@@ -81,11 +71,11 @@ function cellOf(long: number, ei0: number, ei1: number, gj0: number, gj1: number
   };
   for (let p = 0; p < size; p += 1) {
     const g = p % POINTS.length;
-    const share = ((p - g) / POINTS.length + (POINTS[g] ?? 0)) / parts;
+    const s = (((p - g) / POINTS.length + (POINTS[g] ?? 0)) / parts) * long;
     const weight = ((WEIGHTS[g] ?? 0) * long) / parts;
-    cell.s[p] = share * long;
-    cell.bend[p] = weight / (ei0 + (ei1 - ei0) * share) ** 4;
-    cell.turn[p] = weight / (gj0 + (gj1 - gj0) * share) ** 4;
+    cell.s[p] = s;
+    cell.bend[p] = weight / rootAt(bend, from + s) ** 4;
+    cell.turn[p] = weight / rootAt(turn, from + s) ** 4;
   }
   return cell;
 }

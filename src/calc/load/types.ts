@@ -108,7 +108,7 @@ export type WallSection = {
   readonly strengthsKnown: boolean;
 };
 
-/** Flexibility of a beam at a place: between two stations the fourth root of each runs straight. */
+/** Flexibility of a beam at a place: see `beamLine` for what is taken between two stations. */
 export type BeamStation = {
   /** m */
   readonly at: number;
