@@ -67,7 +67,7 @@ function bucklingOf(frame: Frame, axial: Float64Array): number {
   if (buckled(1)) while (buckled(low) && low > 1 / MOST_RESERVE) [low, high] = [low / 2, low];
   else while (!buckled(high) && high < MOST_RESERVE) [low, high] = [high, high * 2];
   if (high >= MOST_RESERVE) return MOST_RESERVE;
-  while (high - low > 1e-9 * high) {
+  while (high - low > 1e-7 * high) {
     const middle = (low + high) / 2;
     if (buckled(middle)) high = middle;
     else low = middle;

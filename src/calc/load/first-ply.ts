@@ -102,17 +102,29 @@ export function firstPly(input: StationForces & { section: WallSection }): First
 /** Plies that bear alike are looked at once. */
 function unitsOf(plies: readonly WallPly[], flexibility: Matrix3): Unit[] | undefined {
   const [pull, , flow] = flexibility;
-  const units: Unit[] = [];
-  for (const { ply, stiffness, angle, strength } of plies) {
+  const units: (Unit & { readonly of: WallPly })[] = [];
+  for (const one of plies) {
+    const { ply, stiffness, angle, strength } = one;
     if (!strength) return undefined;
+    if (units.some(({ of }) => bearsAs(of, one))) continue;
     const unit = (strain: Row3): PlyStress => inPly(...times3(stiffness, strain), angle);
-    const [along, shear] = [unit(pull), unit(flow)];
-    const alike = units.some(
-      (one) => one.strength.xt === strength.xt && one.along.s1 === along.s1 && one.shear.s12 === shear.s12,
-    );
-    if (!alike) units.push({ ply, strength, along, shear });
+    units.push({ ply, strength, along: unit(pull), shear: unit(flow), of: one });
   }
   return units;
+}
+
+function bearsAs(one: WallPly, other: WallPly): boolean {
+  if (one.stiffness === other.stiffness && one.strength === other.strength) return true;
+  const [a, b] = [one.strength, other.strength];
+  return (
+    one.angle === other.angle &&
+    one.stiffness.every((row, i) => row.every((value, j) => value === other.stiffness[i]?.[j])) &&
+    a?.xt === b?.xt &&
+    a?.xc === b?.xc &&
+    a?.yt === b?.yt &&
+    a?.yc === b?.yc &&
+    a?.s === b?.s
+  );
 }
 
 function stressOf({ along, shear }: Unit, pull: number, flow: number): PlyStress {

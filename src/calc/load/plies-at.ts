@@ -58,7 +58,8 @@ export function pliesAt(input: { roll: Roll; at: number; materials: readonly Pie
     const whole = Math.floor(turns);
     const over = turns - whole;
     const layers: TubePly[] = [];
-    for (let k = 0; k < whole; k += 1) layers.push(...layer(spec, material, `materials[${piece}].`));
+    const round = whole > 0 ? layer(spec, material, `materials[${piece}].`) : [];
+    for (let k = 0; k < whole; k += 1) layers.push(...round);
     if (over > 0) {
       const arc = { from: spec.clock, to: spec.clock + over * 2 * Math.PI };
       layers.push(...layer(spec, material, `materials[${piece}].`, arc));

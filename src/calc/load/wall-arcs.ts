@@ -1,5 +1,5 @@
 import { listOf, numberIn, positive } from '../check.ts';
-import { add, type Matrix3, turnedPly } from '../laminate.ts';
+import { type Matrix3, turnedPly } from '../laminate.ts';
 import { covers, partOf } from '../wall/around.ts';
 import { inverse3, reducedBending, zeros3 } from './matrix.ts';
 import { strengthIn } from './strength.ts';
@@ -30,18 +30,26 @@ export type WallArc = {
 
 /** Plies in wrap order, each checked. */
 export function readyPlies(plies: readonly TubePly[]): ReadyPly[] {
+  // Whole wraps of one piece are one and the same ply, many times.
+  const seen = new Map<TubePly, ReadyPly>();
   return listOf('plies', plies, 1).map((ply, index) => {
-    const path = `plies[${index}].`;
-    const density = ply.density === undefined ? undefined : positive(ply, 'density', 'kg/m3', path);
-    const around = arcIn(ply.arc, path);
-    if (ply.carries === false) {
-      const thickness = positive(ply, 'thickness', 'm', path);
-      return { stiffness: undefined, angle: 0, thickness, density, strength: undefined, ...around };
-    }
-    const turned = turnedPly(ply, path);
-    const strength = ply.strength && strengthIn(ply.strength, `${path}strength.`);
-    return { ...turned, density, strength, ...around };
+    const known = seen.get(ply);
+    if (known) return known;
+    const ready = readyPly(ply, `plies[${index}].`);
+    seen.set(ply, ready);
+    return ready;
   });
+}
+
+function readyPly(ply: TubePly, path: string): ReadyPly {
+  const around = arcIn(ply?.arc, path);
+  const density = ply?.density === undefined ? undefined : positive(ply, 'density', 'kg/m3', path);
+  if (ply?.carries === false) {
+    const thickness = positive(ply, 'thickness', 'm', path);
+    return { stiffness: undefined, angle: 0, thickness, density, strength: undefined, ...around };
+  }
+  const strength = ply?.strength && strengthIn(ply.strength, `${path}strength.`);
+  return { ...turnedPly(ply, path), density, strength, ...around };
 }
 
 /** Where an arc starts and over how much it goes, in turns; all round without one. */
@@ -90,11 +98,25 @@ export function laminateOf(plies: readonly ReadyPly[], { stack, thickness }: Wal
     foot += ply.thickness;
     const { stiffness, angle, thickness: t, strength } = ply;
     if (!stiffness) continue;
-    add(a, stiffness, t);
-    add(b, stiffness, t * middle);
-    add(d, stiffness, t * (middle * middle + (t * t) / 12));
+    sumInto(a, stiffness, t);
+    sumInto(b, stiffness, t * middle);
+    sumInto(d, stiffness, t * (middle * middle + (t * t) / 12));
     own.push({ ply: index, stiffness, angle, thickness: t, middle, strength });
   }
   const flexibility = inverse3(a);
   return { a, b, flexibility, d: reducedBending(d, b, flexibility), thickness, plies: own };
+}
+
+/** As `add` of laminates, without its checks: this runs for every ply of every arc of every station in one frame. */
+function sumInto(sum: Matrix3, [x, y, s]: Matrix3, times: number): void {
+  const [sx, sy, ss] = sum;
+  sx[0] += x[0] * times;
+  sx[1] += x[1] * times;
+  sx[2] += x[2] * times;
+  sy[0] += y[0] * times;
+  sy[1] += y[1] * times;
+  sy[2] += y[2] * times;
+  ss[0] += s[0] * times;
+  ss[1] += s[1] * times;
+  ss[2] += s[2] * times;
 }
