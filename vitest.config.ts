@@ -2,6 +2,8 @@ import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { findChromium, QUIET_FLAGS } from './scripts/ensure-chromium.mjs';
 
+// Node 20 has a WebSocket, for Firefox, but shows it only when asked to.
+const execArgv = typeof WebSocket === 'undefined' ? ['--experimental-websocket'] : [];
 const jsx = { oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } } } as const;
 const executablePath = await findChromium();
 
@@ -38,6 +40,15 @@ export default defineConfig({
             }),
             instances: [{ browser: 'chromium' }],
           },
+        },
+      },
+      {
+        test: {
+          name: 'engines',
+          environment: 'node',
+          include: ['tests/engines/*.test.ts'],
+          testTimeout: 60_000,
+          execArgv,
         },
       },
     ],

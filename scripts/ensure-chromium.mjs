@@ -23,7 +23,7 @@ export const QUIET_FLAGS = [
 ];
 
 /** @param {string} path */
-function runnable(path) {
+export function runnable(path) {
   try {
     accessSync(path, constants.X_OK);
     return true;
@@ -42,10 +42,11 @@ function fromEnvironment() {
   return undefined;
 }
 
-function fromPath() {
+/** @param {string[]} names */
+export function fromPath(names) {
   // A browser out of /snap runs confined and cannot read the profile folder a test gives it.
   const folders = (process.env.PATH ?? '').split(delimiter).filter((f) => f && !f.startsWith('/snap'));
-  return NAMES.flatMap((name) => folders.map((folder) => join(folder, name))).find(runnable);
+  return names.flatMap((name) => folders.map((folder) => join(folder, name))).find(runnable);
 }
 
 async function fromPlaywright() {
@@ -59,7 +60,7 @@ async function fromPlaywright() {
  * @returns {Promise<string | undefined>}
  */
 export async function findChromium() {
-  return fromEnvironment() ?? fromPath() ?? FIXED_PATHS.find(runnable) ?? (await fromPlaywright());
+  return fromEnvironment() ?? fromPath(NAMES) ?? FIXED_PATHS.find(runnable) ?? (await fromPlaywright());
 }
 
 /**
@@ -76,12 +77,18 @@ function isDebianAsRoot() {
   return /^ID=debian$/m.test(readFileSync('/etc/os-release', 'utf8'));
 }
 
+/**
+ * @param {string[]} packages
+ * @returns whether they are here now; never on anything but a Debian that may be changed
+ */
+export function installByApt(packages) {
+  if (!isDebianAsRoot()) return false;
+  const apt = ['install', '-y', '--no-install-recommends', ...packages];
+  return run('apt-get', apt) || (run('apt-get', ['update']) && run('apt-get', apt));
+}
+
 function install() {
-  if (isDebianAsRoot()) {
-    const apt = ['install', '-y', '--no-install-recommends', 'chromium'];
-    if (run('apt-get', apt)) return;
-    if (run('apt-get', ['update']) && run('apt-get', apt)) return;
-  }
+  if (installByApt(['chromium'])) return;
   const cli = fileURLToPath(new URL('../node_modules/@playwright/test/cli.js', import.meta.url));
   run(process.execPath, [cli, 'install', '--with-deps', 'chromium']);
 }

@@ -29,11 +29,12 @@ export async function runStages(stages) {
  * @param {import('./stages.mjs').Result} result
  * @param {number} tookMs
  */
-function report(name, { passed, failed, skipped = 0, output }, tookMs) {
+function report(name, { passed, failed, skipped = 0, note, output }, tookMs) {
   const counts = [`${passed} passed`];
   if (failed > 0) counts.push(`${failed} failed`);
   if (skipped > 0) counts.push(`${skipped} skipped`);
   const words = passed + failed + skipped === 0 ? 'no tests yet' : counts.join(', ');
   console.log(`${failed > 0 ? '✗' : '✓'} ${name}: ${words} (${(tookMs / 1000).toFixed(1)} s)`);
+  if (note) console.log(`  ${note}`);
   if (failed > 0) console.log(`\n${output.trim()}\n`);
 }

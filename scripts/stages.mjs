@@ -4,8 +4,9 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:f
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { stripVTControlCharacters } from 'node:util';
+import { enginesHere } from './find-engines.mjs';
 
-/** @typedef {{ passed: number, failed: number, skipped?: number, output: string }} Result */
+/** @typedef {{ passed: number, failed: number, skipped?: number, note?: string, output: string }} Result */
 /** @typedef {{ name: string, run: () => Promise<Result>, needs?: string }} Stage */
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
@@ -146,5 +147,14 @@ const build = single('build', 'node_modules/vite/bin/vite.js', ['build', '--logL
 const size = single('size', 'scripts/size.mjs', [], 'build');
 const browser = suite('browser', ['browser'], playwright, 'build');
 
+/** The job in every browser that is here. */
+const inEngines = suite('engines', ['engines'], vitest('engines'));
+/** @type {Stage} */
+export const engines = {
+  ...inEngines,
+  needs: 'build',
+  run: async () => ({ ...(await inEngines.run()), note: enginesHere() }),
+};
+
 export const QUICK = [types, lint, arrows, lockFile, unit];
-export const ALL = [...QUICK, storage, build, size, browser];
+export const ALL = [...QUICK, storage, build, size, browser, engines];

@@ -57,6 +57,7 @@ export function Kept() {
   }, [room]);
   const counts = stored.value;
   if (!counts) return null;
+  const secondCopy = theStore().linesKept();
   const number = (n: number) => n.toLocaleString('en-US');
   return (
     <>
@@ -64,6 +65,12 @@ export function Kept() {
       {counts.unreadable > 0 && (
         <Warning kind="amber" title={`${number(counts.unreadable)} could not be read`}>
           They are set aside, not lost, and go into every backup as they are.
+        </Warning>
+      )}
+      {!secondCopy && (
+        <Warning kind="amber" title="There is one copy only">
+          This browser gives the app no place for a second copy beside the record, as a private window may
+          not. Save a backup after every tube.
         </Warning>
       )}
       <Lines
@@ -87,7 +94,7 @@ export function Kept() {
             ? [['Room taken', `${formatBytes(room.value.used)} of ${formatBytes(room.value.of)}`]]
             : []),
           ['Opens without a network', withoutNetwork[opensWithoutNetwork.value]],
-          ['Second copy beside it', theStore().linesKept() ? 'kept' : 'not on this browser'],
+          ['Second copy beside it', secondCopy ? 'kept' : 'none'],
         ]}
       />
       <Promised />

@@ -1,0 +1,4 @@
+import { firefox } from './firefox.ts';
+import { tryJobIn } from './try-engine.ts';
+
+tryJobIn(firefox);
