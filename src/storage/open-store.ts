@@ -199,13 +199,22 @@ const betweenTries = 100;
 /** Deletes a database and its second copy. Other tabs that have it open give it up. */
 export async function deleteStore(name: DatabaseName): Promise<void> {
   await deleteDB(name);
-  const folder = await navigator.storage.getDirectory().catch(() => undefined);
+  const folder = await linesFolder();
   if (!folder) return;
   const names: string[] = [];
   for await (const file of (folder as unknown as { keys(): AsyncIterable<string> }).keys()) {
     if (slotOf(name, file) !== undefined || file === photoFolder(name)) names.push(file);
   }
   for (const file of names) await remove(folder, file);
+}
+
+/** Undefined where a browser has no private file system, or gives none to a private window: nothing was put there. */
+async function linesFolder(): Promise<FileSystemDirectoryHandle | undefined> {
+  try {
+    return await navigator.storage.getDirectory();
+  } catch {
+    return undefined;
+  }
 }
 
 /** Another tab may need a moment to let go of its file. A file left behind would bring everything back. */

@@ -98,7 +98,8 @@ async function start(folder: string): Promise<Browser> {
     newPage: async () =>
       pageOn((await link.ask('browsingContext.create', { type: 'tab', background: false })).context),
     troubles: async () => troubles,
-    close: () => group.end('SIGTERM'),
+    // Its profile is thrown away: nothing has to be put in order first.
+    close: () => group.end('SIGKILL'),
     kill: () => group.end('SIGKILL'),
   };
 }

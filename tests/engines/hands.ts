@@ -51,7 +51,12 @@ export class Hands {
   press = (name: Name, within?: string): Promise<void> => this.touch(sought('button', name, within), tap);
   follow = (name: Name): Promise<void> => this.touch(sought('link', name), tap);
   check = (name: Name): Promise<void> => this.touch(sought('checkbox', name), tap);
-  holdDown = (name: Name): Promise<void> => this.touch(sought('button', name), hold);
+
+  async holdDown(name: Name): Promise<void> {
+    await this.touch(sought('button', name), hold);
+    // What came in its place takes no press until the finger is well away.
+    await new Promise((passed) => setTimeout(passed, bounce));
+  }
 
   seeHeading = (name: Name): Promise<void> => this.see(sought('heading', name));
   seeFigure = (name: Name): Promise<void> => this.see(sought('figure', name));

@@ -1,4 +1,4 @@
-import { mkdir } from 'node:fs/promises';
+import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { findWebKit } from '../../scripts/find-engines.mjs';
 import { type Browser, type Engine, keyActions, type Page, screen, touchActions } from './engine.ts';
@@ -99,8 +99,9 @@ function watchForTrouble(): void {
 const troublesNoted = () => (window as unknown as { troublesNoted?: string[] }).troublesNoted ?? [];
 
 async function start(folder: string): Promise<Browser> {
-  // Its settings and downloads go by the home folder.
-  await mkdir(join(folder, 'downloads'), { recursive: true });
+  const downloads = join(folder, 'downloads');
+  await mkdir(downloads, { recursive: true });
+  await writeFile(join(folder, 'user-dirs.dirs'), `XDG_DOWNLOAD_DIR="${downloads}"\n`);
   const xvfb = Group.start('Xvfb', [
     '-displayfd',
     '3',
@@ -118,7 +119,6 @@ async function start(folder: string): Promise<Browser> {
     XDG_CONFIG_HOME: folder,
     XDG_CACHE_HOME: folder,
     XDG_DATA_HOME: folder,
-    XDG_DOWNLOAD_DIR: join(folder, 'downloads'),
     LANG: 'en_US.UTF-8',
     LANGUAGE: 'en_US',
   });
