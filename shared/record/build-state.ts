@@ -88,9 +88,17 @@ export function foldClocks(facts: readonly Fact<Entry>[], cups: readonly CupStat
   return [...clocks.values()];
 }
 
+/**
+ * In the order in which they were first written, whatever the phone's clock said then: of two weighings the later one
+ * holds, also when the clock was set back between them.
+ */
+const asWritten = (facts: readonly Fact<Entry>[]): Fact<Entry>[] =>
+  [...facts].sort((a, b) => (a.root < b.root ? -1 : a.root > b.root ? 1 : 0));
+
 /** Whether the last word on open or closed was 'closed', and when. */
 export function closedSince(facts: readonly Fact<Entry>[]): number | undefined {
-  const last = facts.filter((f) => f.entry.kind === 'closed' || f.entry.kind === 'reopened').at(-1);
+  const words = facts.filter((f) => f.entry.kind === 'closed' || f.entry.kind === 'reopened');
+  const last = asWritten(words).at(-1);
   return last?.entry.kind === 'closed' ? last.entry.happenedAt : undefined;
 }
 
@@ -107,7 +115,8 @@ export function foldBuild(header: BuildHeader, entries: readonly AnyEntry[]): Bu
   const next = stages.flatMap((s) => s.steps).find((s) => !s.done);
   const cups = foldCups(facts);
   const surroundings = of(facts, 'surroundings').at(-1);
-  const disposition = of(facts, 'disposition').at(-1);
+  const written = asWritten(facts);
+  const disposition = of(written, 'disposition').at(-1);
   const closedAt = closedSince(facts);
   return {
     header,
@@ -119,16 +128,16 @@ export function foldBuild(header: BuildHeader, entries: readonly AnyEntry[]): Bu
     clocks: foldClocks(facts, cups),
     ...(surroundings && { surroundings }),
     overrides: of(facts, 'override'),
-    films: foldFilms(of(facts, 'filmCount')),
-    ...foldWeights(of(facts, 'weight')),
+    films: foldFilms(of(written, 'filmCount')),
+    ...foldWeights(of(written, 'weight')),
     edgeMarks: [
-      ...new Map(of(facts, 'edgeMark').map((f) => [`${f.entry.piece} ${f.entry.station}`, f])).values(),
+      ...new Map(of(written, 'edgeMark').map((f) => [`${f.entry.piece} ${f.entry.station}`, f])).values(),
     ],
     measurements: of(facts, 'measurement'),
     proofLoads: of(facts, 'proofLoad'),
     squeezeTests: of(facts, 'squeezeTest'),
     checks: of(facts, 'check'),
-    ratings: new Map(of(facts, 'rating').map((f) => [f.entry.what, f])),
+    ratings: new Map(of(written, 'rating').map((f) => [f.entry.what, f])),
     lots: of(facts, 'lotDrawn'),
     notes: of(facts, 'note'),
     photos: of(facts, 'photo'),

@@ -34,7 +34,7 @@ export async function servePage(port, name = 'kill-page') {
 }
 
 /** Starts Chromium on the profile; `kill` ends it with all its processes, at once. */
-export async function launch(profile) {
+export async function launch(profile, flags = []) {
   for (const file of await readdir(profile)) {
     if (file.startsWith('Singleton') || file === 'DevToolsActivePort') await rm(join(profile, file));
   }
@@ -44,6 +44,7 @@ export async function launch(profile) {
     executable,
     [
       ...QUIET_FLAGS,
+      ...flags,
       '--headless=new',
       '--remote-debugging-port=0',
       `--user-data-dir=${profile}`,

@@ -5,7 +5,7 @@ import { faults, runKills } from './kill-lives.mjs';
 
 const kills = Number(process.argv[2] ?? process.env.KILLS ?? 1000);
 const atOnce = Number(process.argv[3] ?? 2);
-const tellEvery = 100;
+const tellEvery = 50;
 
 const started = Date.now();
 const { address, stop } = await servePage(0, 'kill-app');

@@ -2,6 +2,8 @@ import { AlarmFlash } from '#app/clocks/alarm-flash.tsx';
 import { WipeLock } from '#app/wipe/wipe-lock.tsx';
 
 export { startAlarms } from '#app/clocks/alarms.ts';
+export { watchPhoneClock } from '#app/clocks/phone-clock.ts';
+export { PhoneClockNotice } from '#app/clocks/phone-clock-notice.tsx';
 export { SoundLine } from '#app/clocks/sound-line.tsx';
 export { UndoLast } from '#app/parts/undo-last.tsx';
 export { dropExports } from '#app/platform/file-sink.ts';

@@ -9,6 +9,7 @@ export async function fetchLateParts(): Promise<void> {
   try {
     const parts = await import('./late-parts.tsx');
     parts.startAlarms();
+    parts.watchPhoneClock();
     late.value = parts;
     // A page that was closed in the middle may have left its export on the disk.
     parts.dropExports().catch(() => {});

@@ -2,6 +2,7 @@ import { setAside } from '#app/state/journals.ts';
 import { refilled, shop } from '#app/state/shop.ts';
 import { retryUnsaved, unsaved } from '#app/state/unsaved.ts';
 import type { WriteFailure } from '#storage/store.ts';
+import { late } from './late.ts';
 
 const whyNotSaved: Record<WriteFailure, string> = {
   full: 'this phone has no room left. Free some space, then try again',
@@ -87,6 +88,7 @@ export function Notices() {
       <DemoNotice />
       <Refilled />
       <SetAside />
+      {late.value && <late.value.PhoneClockNotice />}
     </section>
   );
 }

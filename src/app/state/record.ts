@@ -1,6 +1,7 @@
 import { type Entry, type EntryDraft, entryVersion } from '#shared/record/entry.ts';
 import type { PhotoRecord } from '#shared/record/photo.ts';
 import type { Header } from '#shared/record/read.ts';
+import { idTime } from '#storage/ids.ts';
 import { takeIn } from './journals.ts';
 import { repaint, zoneAt } from './now.ts';
 import { theStore } from './shop.ts';
@@ -8,17 +9,19 @@ import { writeThen } from './unsaved.ts';
 
 /** With an id, this phone and the time it is written. */
 export function stampEntry(draft: EntryDraft): Entry {
-  const recordedAt = Date.now();
-  const happenedAt = draft.happenedAt ?? recordedAt;
+  const now = Date.now();
+  const happenedAt = draft.happenedAt ?? now;
   const store = theStore();
+  const id = store.newId();
   return {
     ...draft,
     record: 'entry',
     v: entryVersion,
-    id: store.newId(),
+    id,
     device: store.device,
     happenedAt,
-    recordedAt,
+    // With the phone's clock set back, an undo or a correction would else count as older than what it changes.
+    recordedAt: Math.max(now, idTime(id)),
     zone: zoneAt(happenedAt),
   } as Entry;
 }

@@ -39,7 +39,9 @@ let linesBefore: Awaited<ReturnType<typeof inLines>> | undefined;
 
 /** Starts the app, and reads first what lies on disk if it is to be looked at. */
 async function start(reads: boolean): Promise<void> {
-  if (reads) [before, linesBefore] = await Promise.all([inDatabase(name), inLines(name)]);
+  // A database that cannot be read yet is the app's to wait for.
+  if (reads)
+    [before, linesBefore] = await Promise.all([inDatabase(name).catch(() => undefined), inLines(name)]);
   await import('#app/main.tsx');
 }
 
@@ -73,7 +75,7 @@ async function look(known: Known) {
     wasEmpty: before?.records.size === 0 && known.kept.length > 0,
     lost: known.kept.filter((key) => !database.records.has(key)),
     lostBytes: known.hashes.filter((hash) => !database.whole.has(hash)),
-    lackedInDatabase: known.kept.filter((key) => !before?.records.has(key)).length,
+    lackedInDatabase: before ? known.kept.filter((key) => !before?.records.has(key)).length : 0,
     lackedInLines: known.kept.filter((key) => !linesBefore?.records.has(key)).length,
     unreadable: values.filter((value) => !readRecord(value).ok).length,
     /** Entries that speak of a photo or a file whose bytes are not there. */
