@@ -73,9 +73,12 @@ export class Writer {
     await this.lines.ready;
     for (const { key } of records) this.watched?.add(key);
     await this.connection.transact([...stores], 'readwrite', async (transaction) => {
+      // Asked for along with the rest: every answer waited for by itself is felt at each press.
+      const before = this.markBefore(transaction);
+      before.catch(() => {});
       await checkCorrections(transaction, records);
       await putAll(transaction, records, photos);
-      await this.mark(transaction, records);
+      await this.mark(transaction, records, await before);
     });
     // First, so that a line that speaks of a photo never stands in the second copy without it.
     await this.lines.keepPhotos(photos);
@@ -91,13 +94,20 @@ export class Writer {
     this.tabs.tell(touched(records), this.ids.greatest());
   }
 
-  private async mark(transaction: Writing, records: readonly Prepared[]): Promise<void> {
-    const meta = transaction.objectStore('meta');
-    const key = ['slot', this.lines.slot ?? -1];
-    const before = (await meta.get(key)) as SlotMark | undefined;
+  private markKey = () => ['slot', this.lines.slot ?? -1];
+
+  private markBefore(transaction: Writing): Promise<SlotMark | undefined> {
+    return transaction.objectStore('meta').get(this.markKey()) as Promise<SlotMark | undefined>;
+  }
+
+  private async mark(
+    transaction: Writing,
+    records: readonly Prepared[],
+    before: SlotMark | undefined,
+  ): Promise<void> {
     const tail = [...(before?.tail ?? []), ...records.slice(-tailLength).map((r) => r.key)];
     const mark: SlotMark = { tail: tail.slice(-tailLength), greatestId: this.ids.greatest() };
-    await meta.put(mark, key);
+    await transaction.objectStore('meta').put(mark, this.markKey());
   }
 }
 

@@ -1,13 +1,14 @@
 // Time from asking to the acknowledged write, and what a long history does to opening:
-// node tests/bench/storage-ack.bench.mjs [entries of history, 100000] [port, 4392]
+// node tests/bench/storage-ack.bench.mjs [writes, 1500] [entries of history, 100000] [port, 4392]
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { figure, quantile } from './figure.mjs';
 import { launch, servePage } from './kill-browser.mjs';
 
-const history = Number(process.argv[2] ?? 100_000);
-const port = Number(process.argv[3] ?? 4392);
-const writes = 1500;
+const writes = Number(process.argv[2] ?? 1500);
+const history = Number(process.argv[3] ?? 100_000);
+const port = Number(process.argv[4] ?? 4392);
 const starts = 7;
 
 async function inPage(profile, address, work) {
@@ -26,6 +27,23 @@ function told(times) {
   const sorted = [...times].sort((a, b) => a - b);
   const at = (share) => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))].toFixed(1);
   return `median ${at(0.5)} ms, 99th ${at(0.99)} ms, longest ${at(1)} ms`;
+}
+
+/** The app's write and a bare one in turn, so that what else the machine does falls on both. */
+async function besideBare(page) {
+  const { times } = await page.evaluate((most) => window.bench.besideBare(most), writes);
+  const [app, bare] = [times.map((t) => t.app), times.map((t) => t.bare)];
+  console.log(`  acknowledged           ${told(app)}`);
+  console.log(`  a bare strict write    ${told(bare)}`);
+  for (const [what, share] of [
+    ['median', 0.5],
+    ['99th', 0.99],
+  ])
+    figure(
+      `acknowledged write, ${what}`,
+      `${quantile(app, share).toFixed(1)} ms, ${(quantile(app, share) / quantile(bare, share)).toFixed(2)} times a bare strict write`,
+      '1.2 or less',
+    );
 }
 
 const acknowledge = (page) => page.evaluate((most) => window.bench.writeOn('ack', () => {}, most), writes);
@@ -47,6 +65,7 @@ try {
   const { times, linesKept } = await inPage(profile, address, acknowledge);
   console.log(`${writes} writes in turn, second copy ${linesKept ? 'kept' : 'MISSING'}`);
   console.log(`  acknowledged           ${told(times)}`);
+  await inPage(profile, address, besideBare);
   await openings(profile, address);
   const filling = Date.now();
   await inPage(profile, address, (page) => page.evaluate((n) => window.bench.fill(n), history));

@@ -48,6 +48,42 @@ async function writeOn(run: string, acknowledged: (ids: string[]) => void, most 
   return { times, linesKept: store.linesKept() };
 }
 
+/** The least that puts an entry on the disk for sure: one strict transaction, nothing read before. */
+function bareWrite(database: IDBDatabase, entry: AnyEntry): Promise<void> {
+  const transaction = database.transaction('entries', 'readwrite', { durability: 'strict' });
+  transaction.objectStore('entries').put(entry);
+  return new Promise((resolve, reject) => {
+    transaction.oncomplete = () => resolve();
+    transaction.onabort = () => reject(transaction.error ?? new Error('aborted'));
+  });
+}
+
+/** One acknowledged write of the app, then one bare strict write, over and over: what both took, ms */
+async function besideBare(most: number) {
+  const { store } = await open();
+  const request = indexedDB.open('bare', 1);
+  request.onupgradeneeded = () => request.result.createObjectStore('entries', { keyPath: 'id' });
+  const database = await new Promise<IDBDatabase>((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+  const took = async (write: Promise<void>): Promise<number> => {
+    const started = performance.now();
+    await write;
+    return performance.now() - started;
+  };
+  const times: { app: number; bare: number }[] = [];
+  for (let i = 0; i < most; i++) {
+    const entries = entriesOf(store, 'beside', 4 * i);
+    const [first] = entries;
+    if (!first) break;
+    const app = await took(store.write({ entries }));
+    times.push({ app, bare: await took(bareWrite(database, first)) });
+  }
+  database.close();
+  return { times, linesKept: store.linesKept() };
+}
+
 /** A history of many builds' entries, as restoring a backup would write it. */
 async function fill(entries: number) {
   const { store } = await open();
@@ -67,4 +103,4 @@ async function start() {
   return { took, compare: performance.now() - started, refilled, compared, counts: await store.counts() };
 }
 
-Object.assign(window, { bench: { writeOn, fill, start } });
+Object.assign(window, { bench: { writeOn, besideBare, fill, start } });
