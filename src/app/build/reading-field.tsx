@@ -1,4 +1,3 @@
-import { useId } from 'preact/hooks';
 import type { QuantityInput } from '#app/parts/quantity-input.ts';
 import { settings } from '#app/state/settings.ts';
 import { unitFor } from '#shared/units/quantity.ts';
@@ -13,13 +12,11 @@ interface Props {
 
 /** A field for our own keypad; a keyboard that is there may type into it too, any unit. */
 export function ReadingField({ label, input, isActive, onActive }: Props) {
-  const id = useId();
   const wrong = input.touched.value && input.problem.value !== undefined;
   return (
-    <div class={isActive ? 'reading reading-active' : 'reading'}>
-      <label for={id}>{label}</label>
+    <label class={isActive ? 'reading reading-active' : 'reading'}>
+      <span class="reading-name">{label}</span>
       <input
-        id={id}
         type="text"
         inputMode="none"
         autocomplete="off"
@@ -33,6 +30,6 @@ export function ReadingField({ label, input, isActive, onActive }: Props) {
       <span class="reading-unit" aria-hidden="true">
         {unitFor(input.quantity, settings.value.units)}
       </span>
-    </div>
+    </label>
   );
 }

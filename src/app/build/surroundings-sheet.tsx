@@ -77,11 +77,9 @@ export function SurroundingsSheet({ state, newId, onClose }: SheetProps) {
       title="Surroundings now"
       onClose={onClose}
       actions={
-        <>
-          <div class="beside">
-            <Secondary onPress={onClose}>Close</Secondary>
-            {!isLast && <Secondary onPress={write}>Only these</Secondary>}
-          </div>
+        <div class="keys-row">
+          <Secondary onPress={onClose}>Close</Secondary>
+          {!isLast && <Secondary onPress={write}>Only these</Secondary>}
           {isLast ? (
             <Action onPress={write} not={filled.length === 0 ? 'Nothing read yet' : undefined}>
               Readings are down
@@ -89,7 +87,7 @@ export function SurroundingsSheet({ state, newId, onClose }: SheetProps) {
           ) : (
             <Action onPress={() => (active.value = empty)}>Next: {fieldWords[empty].toLowerCase()}</Action>
           )}
-        </>
+        </div>
       }
     >
       <div class="readings">

@@ -31,33 +31,32 @@ export function TimerScreen() {
   };
   return (
     <Screen
+      keys={other.value}
       title="How long?"
       kicker="A timer of the bench"
       back={{ to: '/', label: 'Bench' }}
       actions={
         other.value ? (
-          <>
-            <Keypad text={typed} label="Minutes" />
-            <Action onPress={() => start(Number(typed.value))} not={timerProblem(typed.value)}>
-              {`Start ${typed.value} min`}
-            </Action>
-          </>
+          <Action onPress={() => start(Number(typed.value))} not={timerProblem(typed.value)}>
+            {`Start ${typed.value} min`}
+          </Action>
         ) : (
-          <>
+          <div class="timer-chips" role="group" aria-label="Start it with so many minutes">
+            {chips.map((minutes) => (
+              <Secondary key={minutes} onPress={() => start(minutes)}>
+                {minutes} min
+              </Secondary>
+            ))}
             <Secondary onPress={() => (other.value = true)}>Another length</Secondary>
-            <div class="timer-chips" role="group" aria-label="Start it with so many minutes">
-              {chips.map((minutes) => (
-                <Secondary key={minutes} onPress={() => start(minutes)}>
-                  {minutes} min
-                </Secondary>
-              ))}
-            </div>
-          </>
+          </div>
         )
       }
     >
       {other.value ? (
-        <BigFigure figure={typed.value || '0'} unit="min" />
+        <>
+          <BigFigure figure={typed.value || '0'} unit="min" />
+          <Keypad text={typed} label="Minutes" />
+        </>
       ) : (
         <>
           <TextField label="What for (may stay empty)" text={label} />

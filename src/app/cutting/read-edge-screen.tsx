@@ -55,21 +55,19 @@ function ReadEdge({ state, place }: { state: BuildState; place: EdgePlace }) {
       title="How far off its mark?"
       back={{ to: `/edge/${header.id}`, label: 'Edges' }}
       actions={
-        <>
-          <Beside>
-            {way(true, 'Further round')}
-            {way(false, 'Short of it')}
-          </Beside>
-          <Keyed text={figure.text} unit={unit} label={`Off its mark, ${unit}`} says={figure.problem.value} />
-          <Action onPress={save} not={off === undefined ? 'Type how far; 0 is on the mark' : undefined}>
-            Edge is {off === undefined ? '' : offWords(off)}
-          </Action>
-        </>
+        <Action onPress={save} not={off === undefined ? 'Type how far; 0 is on the mark' : undefined}>
+          Edge is {off === undefined ? '' : offWords(off)}
+        </Action>
       }
     >
       <p class="quiet">
         The mark lies {dimension(place.round)} round from the line on the mandrel, on the outside.
       </p>
+      <Beside>
+        {way(true, 'Further round')}
+        {way(false, 'Short of it')}
+      </Beside>
+      <Keyed text={figure.text} unit={unit} label={`Off its mark, ${unit}`} says={figure.problem.value} />
     </Screen>
   );
 }

@@ -88,24 +88,22 @@ function Weighing({ state, what }: { state: BuildState; what: OnScale }) {
       title={title}
       back={{ to: `/cut/${header.id}`, label: 'Cut list' }}
       actions={
-        <>
-          <Keyed text={figure.text} unit={unit} label={`${title}, ${unit}`} says={says} />
-          {doubt && mass !== undefined ? (
-            <HoldAction onHeld={save}>
-              Record {show(mass, 'mass')} as it is <small aria-hidden="true">press and hold</small>
-            </HoldAction>
-          ) : (
-            <Action onPress={save} not={mass === undefined ? 'Type what the scale shows' : undefined}>
-              It weighs {mass === undefined ? '' : show(mass, 'mass')}
-            </Action>
-          )}
-        </>
+        doubt && mass !== undefined ? (
+          <HoldAction onHeld={save}>
+            Record {show(mass, 'mass')} as it is <small aria-hidden="true">press and hold</small>
+          </HoldAction>
+        ) : (
+          <Action onPress={save} not={mass === undefined ? 'Type what the scale shows' : undefined}>
+            It weighs {mass === undefined ? '' : show(mass, 'mass')}
+          </Action>
+        )
       }
     >
       <p class="quiet">
         {byArea > 0 && `By its area ${show(byArea, 'mass')}. `}Trimmed to shape, masking off; aramid dried
         first.
       </p>
+      <Keyed text={figure.text} unit={unit} label={`${title}, ${unit}`} says={says} />
     </Screen>
   );
 }

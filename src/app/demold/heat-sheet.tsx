@@ -21,7 +21,7 @@ export function HeatSheet({ onRead, onClose }: { onRead: (kelvin: number) => voi
       title="The mandrel reads"
       onClose={onClose}
       actions={
-        <div class="keyed-choice">
+        <div class="keys-row">
           <Secondary onPress={onClose}>Not now</Secondary>
           <Action onPress={use} not={si === undefined ? 'Type what it reads' : undefined}>
             It reads {typed.text.value.replace('-', '−')} {unit}

@@ -36,18 +36,16 @@ function Count({ found: { doc, body: lot, retired } }: { found: Doc<'lot'> }) {
       title={`What is in ${lot.name}`}
       back={{ to: `/lots/${doc}`, label: lot.name }}
       actions={
-        <>
-          <Keyed text={figure.text} unit={unit} label={`What is left, ${unit}`} says={figure.problem.value} />
-          <Action onPress={save} not={amount === undefined ? 'Type what you counted' : undefined}>
-            The {one} holds {amount === undefined ? '' : showAmount(lot.of, amount)}
-          </Action>
-        </>
+        <Action onPress={save} not={amount === undefined ? 'Type what you counted' : undefined}>
+          The {one} holds {amount === undefined ? '' : showAmount(lot.of, amount)}
+        </Action>
       }
     >
       <p class="quiet">
         {shelf && `By the record ${showAmount(lot.of, leftIn(lot, shelf.draws.get(doc) ?? []))}. `}
         {how[lot.of]}
       </p>
+      <Keyed text={figure.text} unit={unit} label={`What is left, ${unit}`} says={figure.problem.value} />
     </Screen>
   );
 }

@@ -38,18 +38,17 @@ export function ReadScreen({ state, what, station, onDone }: Props) {
       title={`${what === 'circumference' ? 'Around' : 'Across'} at ${show(station, 'length', 0)}`}
       actions={
         <>
-          <Keyed text={figure.text} unit={unit} label={`Reading, ${unit}`} says={refused} />
-          <div class="keyed-choice">
-            <Secondary onPress={onDone}>Not this one</Secondary>
-            <Action
-              onPress={save}
-              not={refused ? 'Look at the figure' : value === undefined ? 'Type what you read' : undefined}
-            >
-              {value === undefined ? '' : `${show(value, 'diameter')} ${word}`}
-            </Action>
-          </div>
+          <Secondary onPress={onDone}>Not this one</Secondary>
+          <Action
+            onPress={save}
+            not={refused ? 'Look at the figure' : value === undefined ? 'Type what you read' : undefined}
+          >
+            {value === undefined ? '' : `${show(value, 'diameter')} ${word}`}
+          </Action>
         </>
       }
-    />
+    >
+      <Keyed text={figure.text} unit={unit} label={`Reading, ${unit}`} says={refused} />
+    </Screen>
   );
 }

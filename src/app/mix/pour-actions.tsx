@@ -36,12 +36,12 @@ export function PourActions({ state, cup, task, reading, verdict, before, mass, 
   if (verdict ? verdict.kind === 'good' : !(task.correcting && reading.kind === 'nothing')) return main;
   const hold = () => (verdict ? recorded(asItIs(verdict)) : takeAsItIs(state, cup));
   return (
-    <div class="pour-choice">
+    <>
       <HoldAction onHeld={hold}>
         Record it as it is <small aria-hidden="true">press and hold</small>
       </HoldAction>
       {main}
-    </div>
+    </>
   );
 }
 

@@ -54,7 +54,7 @@ export function PourView({ state, cup, mixing, inCup }: Props) {
   };
   return (
     <Screen
-      back={{ to: `/build/${state.header.id}`, label: 'Route' }}
+      keys
       kicker={
         task.part === 'resin'
           ? `${cupWords(cup)}${oldWords(state, 'resin')}`

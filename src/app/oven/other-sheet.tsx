@@ -60,7 +60,7 @@ export function OtherSheet({ load, logging, expected, onClose }: Props) {
       onClose={onClose}
       actions={
         asks ? undefined : (
-          <div class="keyed-choice">
+          <div class="keys-row">
             <Secondary onPress={onClose}>Not now</Secondary>
             <Action onPress={press} not={isReady ? undefined : 'Type what it reads'}>
               Log {text.value.replace('-', '−')} {unit}

@@ -1,6 +1,6 @@
 import type { Signal } from '@preact/signals';
 import { BigFigure } from './figure.tsx';
-import { Keypad } from './keypad.tsx';
+import { Keypad, typeKey } from './keypad.tsx';
 import { Warning } from './warning.tsx';
 import './keyed.css';
 
@@ -20,10 +20,23 @@ export function Keyed({ text, unit, label, says, sign = false }: Props) {
   return (
     <>
       <div class={says ? 'keyed keyed-says' : 'keyed'}>
-        <BigFigure figure={text.value.replace('-', '−') || (sign ? '–' : '0')} unit={unit} />
+        <div class="keyed-figure">
+          <BigFigure figure={text.value.replace('-', '−') || (sign ? '–' : '0')} unit={unit} />
+          {sign && (
+            <button
+              type="button"
+              class="keyed-sign"
+              onClick={() => {
+                text.value = typeKey(text.value, 'sign');
+              }}
+            >
+              + / −
+            </button>
+          )}
+        </div>
         {says && <Warning kind="amber" title={says} announce />}
       </div>
-      <Keypad text={text} label={label} sign={sign} />
+      <Keypad text={text} label={label} />
     </>
   );
 }

@@ -5,10 +5,6 @@ interface Props {
   text: Signal<string>;
   /** Words for a screen reader: 'Scale reads, grams'. */
   label: string;
-  /** The last key of the left column; a minus for temperatures below zero. */
-  sign?: boolean;
-  /** Says what stands there already, so that the first key starts afresh. */
-  fresh?: Signal<boolean>;
 }
 
 const longest = 9;
@@ -23,20 +19,13 @@ export function typeKey(text: string, key: string): string {
 }
 
 /** Our own keys, big enough for a glove; no phone keyboard covers the number that matters. */
-export function Keypad({ text, label, sign, fresh }: Props) {
+export function Keypad({ text, label }: Props) {
   const press = (key: string) => {
-    const start = fresh?.value ? '' : text.value;
-    if (fresh) fresh.value = false;
-    text.value = typeKey(start, key);
+    text.value = typeKey(text.value, key);
   };
   const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '0', 'erase'];
   return (
     <div class="keypad" role="group" aria-label={label}>
-      {sign && (
-        <button type="button" class="keypad-sign" onClick={() => press('sign')}>
-          + / −
-        </button>
-      )}
       {keys.map((key) => (
         <button
           key={key}

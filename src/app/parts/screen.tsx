@@ -12,7 +12,7 @@ interface Props {
   back?: { to: string; label: string };
   /** Main action and its neighbors, kept in thumb reach. */
   actions?: ComponentChildren;
-  /** Figures are typed here: the keys get the room of tabs and clocks. */
+  /** Figures are typed here: the keys get the room of tabs and clocks, and 'back' lies beside the main action. */
   keys?: boolean;
   children?: ComponentChildren;
 }
@@ -27,15 +27,18 @@ export function Screen({ kicker, title, back, actions, keys, children }: Props) 
   return (
     <div class={keys ? 'screen screen-keys' : 'screen'}>
       <main class="screen-main">
-        <div class="screen-top">
-          {back && (
-            <a class="screen-back" href={`#${back.to}`}>
-              ‹ {back.label}
-            </a>
-          )}
-          {keys && late.value && <late.value.WipeKey kind="top" />}
-          <UnitsSwitch />
-        </div>
+        {keys ? (
+          late.value && <late.value.WipeKey kind="top" />
+        ) : (
+          <div class="screen-top">
+            {back && (
+              <a class="screen-back" href={`#${back.to}`}>
+                ‹ {back.label}
+              </a>
+            )}
+            <UnitsSwitch />
+          </div>
+        )}
         {kicker && <p class="screen-kicker">{kicker}</p>}
         <h1 ref={heading} tabIndex={-1}>
           {title}
@@ -44,6 +47,11 @@ export function Screen({ kicker, title, back, actions, keys, children }: Props) 
       </main>
       {actions && (
         <section class="screen-actions" aria-label="Actions">
+          {keys && back && (
+            <a class="secondary" href={`#${back.to}`}>
+              ‹ {back.label}
+            </a>
+          )}
           {late.value && <late.value.UndoLast />}
           {actions}
         </section>

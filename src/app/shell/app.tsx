@@ -11,6 +11,7 @@ import { Notices } from './notices.tsx';
 import { firstScreen, routes, type ScreenType } from './routes.ts';
 import { Tabs } from './tabs.tsx';
 import './app.css';
+import './height.css';
 
 const loaded = new Map<string, ScreenType>();
 

@@ -40,29 +40,27 @@ export function WeighInScreen({ params }: { params: Params }) {
       title={weighing.title}
       back={{ to: `/weigh/${state.header.id}`, label: 'Weights' }}
       actions={
-        <>
-          <Keyed
-            text={figure.text}
-            unit={unit}
-            label={`${weighing.title}, ${unit}`}
-            says={figure.problem.value ?? doubt}
-          />
-          {doubt && mass !== undefined ? (
-            <HoldAction onHeld={save}>
-              Record {show(mass, 'mass')} as it is <small aria-hidden="true">press and hold</small>
-            </HoldAction>
-          ) : (
-            <Action onPress={save} not={mass === undefined ? 'Type what the scale shows' : undefined}>
-              {weighing.done} {mass === undefined ? '' : show(mass, 'mass')}
-            </Action>
-          )}
-        </>
+        doubt && mass !== undefined ? (
+          <HoldAction onHeld={save}>
+            Record {show(mass, 'mass')} as it is <small aria-hidden="true">press and hold</small>
+          </HoldAction>
+        ) : (
+          <Action onPress={save} not={mass === undefined ? 'Type what the scale shows' : undefined}>
+            {weighing.done} {mass === undefined ? '' : show(mass, 'mass')}
+          </Action>
+        )
       }
     >
       <p class="quiet">
         {before ? `Last weighed ${show(before.mass, 'mass')}. ` : ''}
         {weighing.hint}
       </p>
+      <Keyed
+        text={figure.text}
+        unit={unit}
+        label={`${weighing.title}, ${unit}`}
+        says={figure.problem.value ?? doubt}
+      />
     </Screen>
   );
 }
