@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { faceSize, farFigure, roomForOne, shared } from '#app/clocks/face-size.ts';
+import { faceSize, farFigure, roomForOne, shared, sharedAtOnce } from '#app/clocks/face-size.ts';
 
 /** CSS px of common phones, upright. */
 const phones = [
@@ -34,8 +34,9 @@ describe('the figures of a clock across the shop', () => {
   });
 
   it.each([...upright, ...onItsSide])('stay inside their room at $width x $height', (screen) => {
-    for (const room of [roomForOne(screen), shared(screen, 2).room, shared(screen, 4).room]) {
-      const { fontSize, stacked } = faceSize(cup, room);
+    const rooms = [roomForOne(screen), shared(screen, 2).room, shared(screen, 4).room];
+    for (const [i, room] of rooms.entries()) {
+      const { fontSize, stacked } = faceSize(cup, room, i === 0 ? undefined : 0);
       const wide = stacked ? 2 * 0.632 : 4 * 0.632 + 0.3;
       expect(fontSize * wide).toBeLessThanOrEqual(room.width);
       expect(fontSize * (stacked ? 2 : 1) * 0.672).toBeLessThanOrEqual(room.height);
@@ -46,6 +47,25 @@ describe('the figures of a clock across the shop', () => {
     const { columns, room } = shared({ width: 844, height: 390 }, 2);
     expect(columns).toBe(2);
     expect(faceSize(cup, room).farEnough).toBe(true);
+  });
+
+  it.each([...upright, ...onItsSide])(
+    'of several are 20 mm tall at $width x $height: those that would be smaller come in turn',
+    (screen) => {
+      for (const count of [2, 3, 4, 7]) {
+        const atOnce = sharedAtOnce(screen, new Array(count).fill(cup), 28);
+        const above = atOnce > 1 ? 28 : 0;
+        const { fontSize } = faceSize(cup, shared(screen, atOnce, above).room, 0);
+        expect(digitMm(fontSize), `${atOnce} of ${count}`).toBeGreaterThanOrEqual(20);
+      }
+    },
+  );
+
+  it('of two share a large phone held upright and a common one on its side', () => {
+    const two = [cup, cup];
+    expect(sharedAtOnce({ width: 412, height: 915 }, two)).toBe(2);
+    expect(sharedAtOnce({ width: 740, height: 360 }, two)).toBe(2);
+    expect(sharedAtOnce({ width: 360, height: 740 }, two)).toBe(1);
   });
 
   it('of four are smaller than of two, and say from how far they are read', () => {

@@ -9,7 +9,7 @@ import { ClockActions, SharedActions } from './clock-actions.tsx';
 import { FaceAbout, FaceFigure, FaceWord, faceTitle, SmallFace } from './clock-face.tsx';
 import { clockKey, type RunningClock } from './clock-list.ts';
 import { tapeBeside } from './clock-strip.tsx';
-import { ClockTiles, tilesAtMost } from './clock-tiles.tsx';
+import { ClockTiles } from './clock-tiles.tsx';
 import { toneFor } from './clock-words.ts';
 import { meansNow } from './means.ts';
 import { Reach } from './reach.tsx';
@@ -140,10 +140,9 @@ function Shared({ clocks, onChoose }: Omit<FrontProps, 'clock'>) {
           <Heading title={`${faces.length} clocks`} />
         </div>
         <SoundLine all />
-        <ClockTiles clocks={faces.slice(0, tilesAtMost)} above={above} onChoose={onChoose} />
-        {faces.slice(tilesAtMost).map((c) => (
-          <SmallFace key={clockKey(c)} clock={c} onPress={() => onChoose(c)} />
-        ))}
+        <ClockTiles clocks={faces} above={above} onChoose={onChoose} />
+        {faces.length > 2 &&
+          faces.map((c) => <SmallFace key={clockKey(c)} clock={c} onPress={() => onChoose(c)} />)}
         <TestAlarm />
       </main>
       <section class="screen-actions" aria-label="Actions">

@@ -37,14 +37,18 @@ export interface FaceSize {
   from: number;
 }
 
-/** The biggest figures that fit a box of so many px. */
-export function faceSize({ parts }: FarFigure, room: { width: number; height: number }): FaceSize {
+/** The biggest figures that fit a box of so many px; where several share the screen, their units stand above them. */
+export function faceSize(
+  { parts }: FarFigure,
+  room: { width: number; height: number },
+  beside = unitWidth,
+): FaceSize {
   const [most, digits] = [Math.max(2, ...parts.map((p) => p.length)), parts.join('').length];
   const oneLine = Math.min(
-    (room.width - unitWidth) / (Math.max(digits, 4) * digit.width + digit.colon),
+    (room.width - beside) / (Math.max(digits, 4) * digit.width + digit.colon),
     room.height / digit.line,
   );
-  const two = Math.min((room.width - unitWidth) / (most * digit.width), room.height / (2 * digit.line));
+  const two = Math.min((room.width - beside) / (most * digit.width), room.height / (2 * digit.line));
   const fontSize = Math.max(12, Math.floor(Math.max(oneLine, two)));
   const height = fontSize * digit.height * px;
   return {
@@ -82,11 +86,27 @@ export function shared(
   const low = isLow(screen);
   const columns = !low ? 1 : clocks > 3 ? 2 : clocks;
   const rows = Math.ceil(clocks / columns);
-  const keys = low ? { beside: 128, below: 0 } : { beside: 0, below: 196 };
+  const keys = low ? { beside: 128, below: 0 } : { beside: 0, below: 190 };
   const tile = {
     width: (Math.min(width, low ? width : 720) - 24 - keys.beside - 8 * (columns - 1)) / columns,
     height: (height - 16 - above - keys.below - 8 * (rows - 1)) / rows,
   };
-  const words = 72;
+  const words = 62;
+  // One in its turn has its words beside it on its side, and upright the line that says whose turn it is below it.
+  if (clocks === 1) {
+    const room = low
+      ? { width: tile.width - 174, height: tile.height - 14 }
+      : { width: tile.width - 24, height: tile.height - words - 20 };
+    return { columns, room };
+  }
   return { columns, room: { width: tile.width - 24, height: Math.max(44, tile.height - words) } };
+}
+
+/** How many of so many clocks are shown at once, so that each is read across the shop; at least one. */
+export function sharedAtOnce(screen: Screen, figures: readonly FarFigure[], above = 0): number {
+  for (let count = Math.min(figures.length, 4); count > 1; count--) {
+    const { room } = shared(screen, count, above);
+    if (figures.every((figure) => faceSize(figure, room, 0).farEnough)) return count;
+  }
+  return 1;
 }
