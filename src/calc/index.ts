@@ -70,7 +70,13 @@ export { wovenPlies } from './load/woven.ts';
 export { followingReadings, mandrelTimeConstant } from './mandrel-heat.ts';
 export { curedPlyThickness, fiberVolumeFromThickness } from './ply-thickness.ts';
 export { filmDeadline, potLifeUsed } from './pot-life.ts';
-export { heaviestCoolCup, type LifePoint, potLifeNow, type ResinInShop } from './pot-life-now.ts';
+export {
+  type CupHeat,
+  heaviestCoolCup,
+  type LifePoint,
+  potLifeNow,
+  type ResinInShop,
+} from './pot-life-now.ts';
 export { correctionForOvershoot, hardenerForResin, ratioError, resinForHardener } from './pour.ts';
 export { interpolateProfile, type ProfileStage, profilePoints } from './profile.ts';
 export { rampRates } from './ramp-rates.ts';

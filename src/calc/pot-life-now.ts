@@ -13,8 +13,17 @@ const usualHeat = 400_000;
 /** Liquid epoxy, J/(kg K) (common practice, no source) */
 const usualSpecificHeat = 2000;
 
-/** Share of the adiabatic rise from which on a cup runs away (common practice, no source). */
+/** How a cup that is left standing ends. */
+export type CupHeat = 'staysCool' | 'getsHot' | 'runsAway';
+
+/** Shares of the adiabatic rise from which on a cup gets hot, and runs away (common practice, no source). */
+const hotFrom = 0.1;
 const runsAwayFrom = 0.3;
+
+function heatAt(riseShare: number): CupHeat {
+  if (riseShare >= runsAwayFrom) return 'runsAway';
+  return riseShare >= hotFrom ? 'getsHot' : 'staysCool';
+}
 
 export interface ResinInShop {
   potLife: LifePoint;
@@ -80,7 +89,8 @@ function riseShareOf(model: CupModel, mass: number, shop: ReturnType<typeof shop
  * @param resinTemperature K, 233.15 to 393.15, as hardener goes in
  * @param shopTemperature K, the same range
  * @returns `time` to the data sheet's end, s; `usable` of it, s; `riseShare`, how hot it gets when it is left
- *   standing as a share of the adiabatic rise: under 0.1 stays cool, from 0.3 on runs away
+ *   standing as a share of the adiabatic rise; `heat`, what that comes to: under 0.1 'staysCool', from 0.3 on
+ *   'runsAway', between them 'getsHot'
  * @throws RangeError naming the field that is missing or out of range
  *
  * Formula: dT/dt = (H/c) d(alpha)/dt - (U A/(m c))(T - shop), d(alpha)/dt = k exp(-Ea/RT)(c0 + alpha)(1 - alpha)^2
@@ -96,19 +106,21 @@ function riseShareOf(model: CupModel, mass: number, shop: ReturnType<typeof shop
  *   resinTemperature: 298.15,
  *   shopTemperature: 298.15,
  * })
- * // => { time: 836.4, usable: 543.7, riseShare: 0.7589 }
+ * // => { time: 836.4, usable: 543.7, riseShare: 0.7589, heat: 'runsAway' }
  */
 export function potLifeNow(input: ResinInShop & { mass: number }): {
   time: number;
   usable: number;
   riseShare: number;
+  heat: CupHeat;
 } {
   const mass = numberIn(input, 'mass', 'kg', cupRange);
   const shop = shopOf(input);
   const model = modelOf(input);
   const time = model.factor * timeInCup({ ...model, ...shop, mass }, model.until);
   const usable = input.potLife.ends === 'viscosityDoubled' ? time : usableOfGel * time;
-  return { time, usable, riseShare: riseShareOf(model, mass, shop) };
+  const riseShare = riseShareOf(model, mass, shop);
+  return { time, usable, riseShare, heat: heatAt(riseShare) };
 }
 
 /**

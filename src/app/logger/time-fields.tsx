@@ -1,7 +1,7 @@
 import { Secondary } from '#app/parts/action.tsx';
 import { Choice, FieldFrame, SelectField } from '#app/parts/field.tsx';
 import { Warning } from '#app/parts/warning.tsx';
-import { fromFieldText, toFieldText } from '#app/record/when-field.tsx';
+import { fromFieldText, toFieldText } from '#app/record/when-text.ts';
 import { now } from '#app/state/now.ts';
 import type { LoggerTime } from '#shared/record/logger-file.ts';
 import { formatClockTime, formatDay } from '#shared/units/time.ts';

@@ -1,7 +1,7 @@
 import { type Signal, signal } from '@preact/signals';
 import { allGood, type QuantityInput, quantityInput } from '#app/parts/quantity-input.ts';
 import type { Lot, LotKind } from '#shared/record/lot.ts';
-import { endOfDayText, fromDayText, toDayText } from './date-field.tsx';
+import { endOfDayText, fromDayText, toDayText } from './day-text.ts';
 import { lotWords, monthsOf, secondsOf } from './lot-words.ts';
 
 export interface LotDraft {

@@ -1,4 +1,5 @@
 import { Action } from '#app/parts/action.tsx';
+import { DateField } from '#app/parts/date-field.tsx';
 import { QuantityField, TextField } from '#app/parts/field.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { go, type Params } from '#app/router.ts';
@@ -7,7 +8,6 @@ import { type Doc, findDoc, saveDoc } from '#app/state/documents.ts';
 import { now } from '#app/state/now.ts';
 import { settings } from '#app/state/settings.ts';
 import { type LotKind, lotKinds } from '#shared/record/lot.ts';
-import { DateField } from './date-field.tsx';
 import { type LotDraft, lotDraft, lotOf, nameProblem, openedProblem, receivedProblem } from './lot-draft.ts';
 import { lotWords } from './lot-words.ts';
 
@@ -45,14 +45,20 @@ function Fields({ draft }: { draft: LotDraft }) {
         input={draft.received}
         hint={receivedHint[of][settings.value.units]}
       />
-      <DateField label="Came on" text={draft.receivedOn} problem={said(receivedProblem(draft))} />
+      <DateField type="date" label="Came on" text={draft.receivedOn} problem={said(receivedProblem(draft))} />
       <DateField
+        type="date"
         label="Opened on"
         text={draft.openedOn}
         hint="Empty while it is closed"
         problem={said(openedProblem(draft))}
       />
-      <DateField label="Good until" text={draft.expiresOn} hint="The date on the label; may stay empty" />
+      <DateField
+        type="date"
+        label="Good until"
+        text={draft.expiresOn}
+        hint="The date on the label; may stay empty"
+      />
       <QuantityField
         label="Keeps once opened, months"
         input={draft.keepsOpen}

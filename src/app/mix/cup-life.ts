@@ -1,18 +1,11 @@
 import { shopNow } from '#app/clocks/shop-now.ts';
-import { heaviestCoolCup, potLifeNow } from '#calc';
+import { type CupHeat, heaviestCoolCup, potLifeNow } from '#calc';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
 import type { LifeBasis } from '#shared/record/entry.ts';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
 import { filmLife, hardenerPerResin, usableLife } from './recipe.ts';
 import { lifeEnergy } from './resin-energy.ts';
-
-/** How a cup that is left standing ends. */
-export type CupHeat = 'staysCool' | 'getsHot' | 'runsAway';
-
-/** Shares of the adiabatic rise (common practice, no source). */
-const hotFrom = 0.1;
-const runsAwayFrom = 0.3;
 
 export interface CupLife {
   /** s that it can be worked in the cup */
@@ -77,8 +70,7 @@ export function lifeOfCup(resin: ResinSystem, { mass, resin: warm, air, assumed 
     ...(assumed && { assumed }),
   };
   try {
-    const { usable, riseShare } = potLifeNow({ ...shopFor(resin, { resin: warm, air, assumed }), mass });
-    const heat = riseShare >= runsAwayFrom ? 'runsAway' : riseShare >= hotFrom ? 'getsHot' : 'staysCool';
+    const { usable, heat } = potLifeNow({ ...shopFor(resin, { resin: warm, air, assumed }), mass });
     // No cup outlasts a film of the same resin.
     return { usable: Math.min(usable, film), basis: { ...basis, film }, heat, bySheetAlone: false };
   } catch (error) {

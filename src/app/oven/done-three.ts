@@ -39,7 +39,11 @@ function heatLine({ series, lag, heat }: OvenResults, { holdLow }: CureSchedule)
     return { what, says, met: hottest >= holdLow - hair };
   }
   if (own !== undefined && own < wanted) {
-    return { what, says: `${degrees(wanted)} wanted, this resin ends at ${degrees(own)}`, met: false };
+    return {
+      what,
+      says: `${degrees(wanted)} wanted, this resin ends at ${degrees(own)}: no oven gets it there, only another resin`,
+      met: false,
+    };
   }
   const says = `${degrees(hottest)} of ${degrees(needs)} needed. Tg ${degrees(becomes)}, ${degrees(wanted)} wanted`;
   return { what, says, met: becomes >= wanted - hair };

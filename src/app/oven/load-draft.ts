@@ -40,6 +40,13 @@ export function nothingWet(state: BuildState): boolean {
   return before && wetCups(state).length === 0;
 }
 
+/** Resin is wet on its cloth, its plan has shrink tape, and nothing of the taping was ticked in this round. */
+export function tapeNotOn(state: BuildState): boolean {
+  const taping = state.stages.filter((s) => s.stage === 'shrinkTape').at(-1);
+  const begun = taping?.steps.some((s) => s.done !== undefined) ?? true;
+  return state.header.tape !== undefined && !begun && wetCups(state).length > 0;
+}
+
 /** Its route stands at the oven, or resin lies wet on its cloth. */
 export const wantsHeat = (state: BuildState): boolean =>
   presentStage(state)?.stage === 'cure' || wetCups(state).length > 0;

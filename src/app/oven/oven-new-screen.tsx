@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import { buildName } from '#app/clocks/clock-list.ts';
 import { cureIsGood, focusWrong } from '#app/cure/check-cure.ts';
 import { ScheduleEditor } from '#app/cure/schedule-editor.tsx';
 import { Action, LinkButton } from '#app/parts/action.tsx';
@@ -7,6 +8,7 @@ import { SelectField } from '#app/parts/field.tsx';
 import { allGood } from '#app/parts/quantity-input.ts';
 import { Empty } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
+import { Warning } from '#app/parts/warning.tsx';
 import { goInstead } from '#app/router.ts';
 import { openBuilds, openOvenLoads } from '#app/state/journals.ts';
 import { zoneAt } from '#app/state/now.ts';
@@ -26,6 +28,7 @@ import {
   loadOf,
   scheduleChoices,
   scheduleFrom,
+  tapeNotOn,
 } from './load-draft.ts';
 import { limitsOf } from './oven-limits.ts';
 import { isFree } from './oven-schedule.ts';
@@ -96,6 +99,18 @@ function SchedulePick({ draft, builds }: { draft: LoadDraft; builds: readonly Bu
   );
 }
 
+/** A word before it is too late; who knows better lights the oven all the same. */
+function TapeNotOn({ builds }: { builds: readonly BuildState[] }) {
+  const bare = builds.filter(tapeNotOn);
+  if (bare.length === 0) return null;
+  return (
+    <Warning kind="amber" title="Tape is not on yet">
+      No taping of {bare.map(buildName).join(' and ')} is ticked. In the heat the resin runs before anything
+      holds it: wind the tape first, or tick it if it is on.
+    </Warning>
+  );
+}
+
 const offsetOf = ({ errors }: LoadDraft, key: string) => {
   const offset = errors.offsets.get(key)?.si.value;
   return offset !== undefined && { offset };
@@ -150,6 +165,7 @@ export function OvenNewScreen() {
       )}
       {chosen.length > 0 && (
         <>
+          <TapeNotOn builds={chosen} />
           <SchedulePick draft={draft} builds={chosen} />
           <ScheduleEditor
             draft={draft.cure}

@@ -126,7 +126,7 @@ function OvenLoadView({ state }: { state: OvenState }) {
       {postcure && <PostcureSection postcure={postcure} />}
       <OverLimits over={over.filter((o) => !o.isNow)} from={from} />
       <Unread results={results} at={at} />
-      <GelRows load={state} inside={inside} />
+      <GelRows load={state} inside={inside} held={results.held >= results.hold.lasts} />
       {tapes.map(({ tape, name }) => (
         <TapeWords key={tape.build} tape={tape} name={name} />
       ))}

@@ -7,9 +7,16 @@ import { type DoneLine, type Inside, toFeel } from './done-three.ts';
 import { gelledAt, gelSeen } from './oven-acts.ts';
 import { litOf } from './oven-series.ts';
 
+interface GelProps {
+  load: OvenState;
+  inside: readonly Inside[];
+  /** The hold is over: resin that has not gelled by then does so nowhere. */
+  held: boolean;
+}
+
 /** Turning may stop when resin no longer runs. */
-export function GelRows({ load, inside }: { load: OvenState; inside: readonly Inside[] }) {
-  const open = load.offAt === undefined;
+export function GelRows({ load, inside, held }: GelProps) {
+  const open = load.offAt === undefined && !held;
   return inside.map(({ state, round }) => {
     const at = gelledAt(state, Math.min(litOf(load), state.header.startedAt));
     const name = inside.length > 1 ? ` on ${buildName(state)}` : '';

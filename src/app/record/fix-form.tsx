@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { Action } from '#app/parts/action.tsx';
+import { DateField } from '#app/parts/date-field.tsx';
 import { Choice, QuantityField, TextField } from '#app/parts/field.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
 import { allGood, quantityInput } from '#app/parts/quantity-input.ts';
@@ -12,7 +13,7 @@ import type { Fact } from '#shared/record/journal.ts';
 import { fixable } from './fixable.ts';
 import { orderProblem } from './order-problem.ts';
 import { type Subject, sayEntry } from './say-entry.ts';
-import { fromFieldText, toFieldText, WhenField, whenProblem } from './when-field.tsx';
+import { fromFieldText, toFieldText, whenProblem } from './when-text.ts';
 
 interface Props {
   subject: Subject;
@@ -116,7 +117,7 @@ export function FixForm({ subject, fact, back }: Props) {
         />
       ))}
       {fix.text && <TextField label={fix.text.label} text={text} long />}
-      <WhenField text={when} problem={whenWrong.value} />
+      <DateField label="When it happened" type="datetime-local" text={when} problem={whenWrong.value} />
       <p class="quiet small">What was there before stays in the time line, struck through.</p>
     </Screen>
   );

@@ -1,6 +1,4 @@
-import type { Signal } from '@preact/signals';
 import { endOfDay, formatISO, isValid, parseISO } from 'date-fns';
-import { FieldFrame } from '#app/parts/field.tsx';
 
 /** A day as a date field wants it: '2026-05-03'. */
 export const toDayText = (at: number | undefined): string =>
@@ -16,30 +14,4 @@ export function fromDayText(text: string): number | undefined {
 export function endOfDayText(text: string): number | undefined {
   const at = fromDayText(text);
   return at === undefined ? undefined : endOfDay(at).getTime();
-}
-
-interface Props {
-  label: string;
-  text: Signal<string>;
-  hint?: string;
-  problem?: string | undefined;
-}
-
-export function DateField({ label, text, hint, problem }: Props) {
-  return (
-    <FieldFrame label={label} hint={hint} problem={problem}>
-      {({ id, describedBy }) => (
-        <input
-          id={id}
-          type="date"
-          aria-describedby={describedBy}
-          aria-invalid={problem !== undefined}
-          value={text.value}
-          onInput={(event) => {
-            text.value = event.currentTarget.value;
-          }}
-        />
-      )}
-    </FieldFrame>
-  );
 }

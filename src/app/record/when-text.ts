@@ -1,6 +1,3 @@
-import type { Signal } from '@preact/signals';
-import { FieldFrame } from '#app/parts/field.tsx';
-
 /** A time of day at an offset, as a date field wants it: '2026-05-03T10:14'. */
 export function toFieldText(at: number, zone: number): string {
   return new Date(at + zone * 60_000).toISOString().slice(0, 16);
@@ -15,23 +12,4 @@ export function fromFieldText(text: string, zone: number): number | undefined {
 export function whenProblem(at: number | undefined, now: number): string | undefined {
   if (at === undefined) return 'Give a day and a time, like 5/3 10:14 AM.';
   return at > now + 60_000 ? 'That is still to come: give the time when it happened.' : undefined;
-}
-
-export function WhenField({ text, problem }: { text: Signal<string>; problem: string | undefined }) {
-  return (
-    <FieldFrame label="When it happened" problem={problem}>
-      {({ id, describedBy }) => (
-        <input
-          id={id}
-          type="datetime-local"
-          aria-describedby={describedBy}
-          aria-invalid={problem !== undefined}
-          value={text.value}
-          onInput={(event) => {
-            text.value = event.currentTarget.value;
-          }}
-        />
-      )}
-    </FieldFrame>
-  );
 }
