@@ -111,7 +111,7 @@ test('a clock is right after a reload, and after the app was closed for a day', 
   await later(page, 6);
   await page.reload();
   await expect(strip(page)).toContainText(/1[34]:\d\d left/);
-  const silent = page.getByText('It is silent until touched. Touch it once.');
+  const silent = page.getByText('Silent until the screen is touched. Touch it once.');
   await expect(silent).toBeVisible();
   await heading(page).tap();
   await expect(silent).toBeHidden();

@@ -6,6 +6,7 @@ import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { Empty, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { go } from '#app/router.ts';
+import { late } from '#app/shell/late.ts';
 import { openBuilds, openOvenLoads } from '#app/state/journals.ts';
 import { cupToMix } from './bench-now.ts';
 import { BuildRow, OvenRow, TimerRows } from './bench-rows.tsx';
@@ -73,6 +74,7 @@ export function BenchScreen() {
         <TimerRows />
       </Rows>
       {oven && !chipsAreMain() && <OvenChips load={oven} />}
+      {late.value && <late.value.TryDemo />}
       {nothing && <Empty>No tube is open and no clock runs. Tubes that are done are under Record.</Empty>}
     </Screen>
   );

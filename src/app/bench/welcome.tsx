@@ -1,8 +1,8 @@
 import { LoadDemo } from '#app/data/load-demo.tsx';
 import { Action } from '#app/parts/action.tsx';
+import { HomeScreenFirst } from '#app/parts/home-screen-first.tsx';
 import { Screen } from '#app/parts/screen.tsx';
-import { Caution, Warning } from '#app/parts/warning.tsx';
-import { iOSTab } from '#app/platform/install.ts';
+import { Caution } from '#app/parts/warning.tsx';
 import { go } from '#app/router.ts';
 import { ReadyWords } from './ready-line.tsx';
 import './bench.css';
@@ -26,12 +26,7 @@ export function Welcome() {
       </p>
       <p>Everything you write down stays on this phone.</p>
       <ReadyWords />
-      {iOSTab && (
-        <Warning kind="amber" title="Put it on the home screen first">
-          This tab and the app on the home screen keep separate records, and a tab’s may be cleared after a
-          week without use. Tap Share, then Add to Home Screen, and start your first tube there.
-        </Warning>
-      )}
+      <HomeScreenFirst />
       <Caution>
         A tube that carries people is for licensed practice and local rules to approve. No app does that.
       </Caution>

@@ -33,7 +33,7 @@ function StageWarnings({ state, stage }: { state: BuildState; stage: StageState 
         </Warning>
       )}
       {concerns.length > 0 && (
-        <Warning kind="amber" title="Not yet weather for resin" announce>
+        <Warning kind="amber" title="The shop is not ready for resin" announce>
           {concerns.map((c) => (
             <p key={c.what}>{concernSentence(c)}</p>
           ))}

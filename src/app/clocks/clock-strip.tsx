@@ -87,15 +87,6 @@ function Further({ clocks }: { clocks: readonly RunningClock[] }) {
   );
 }
 
-/** Said once when it changes, for who cannot see it. */
-function Spoken({ clock }: { clock: RunningClock }) {
-  return (
-    <p class="visually-hidden" role="status">
-      {clock.phase === 'running' ? '' : `${clock.name}: ${wordsFor(clock).word}`}
-    </p>
-  );
-}
-
 /** Running clocks stand at the top of every screen, the most urgent first; a tap fills the screen with them. */
 export function ClockStrip() {
   const [first, ...rest] = runningClocks.value;
@@ -108,7 +99,6 @@ export function ClockStrip() {
         <Further clocks={rest.filter((c) => c !== tape)} />
       </a>
       {late.value && <late.value.SoundLine />}
-      <Spoken clock={first} />
     </aside>
   );
 }

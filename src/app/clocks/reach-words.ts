@@ -25,7 +25,8 @@ function ofSound({ sound, soundState }: Means): Lack[] {
   if (!sound) return [{ what: 'Sound is off in the settings.', todo: 'Watch for the flash, or turn it on.' }];
   if (soundState === 'unsupported')
     return [{ what: 'This browser makes no sound.', todo: 'Watch for the flash.' }];
-  if (soundState === 'locked') return [{ what: 'It is silent until touched.', todo: 'Touch it once.' }];
+  if (soundState === 'locked')
+    return [{ what: 'Silent until the screen is touched.', todo: 'Touch it once.' }];
   return [];
 }
 
@@ -46,7 +47,7 @@ function ofNotes({ mayNotify }: Means): Lack[] {
     denied: 'Allow notifications of this app in the settings of the phone, or keep it in front.',
     unsupported: 'Keep it in front. On an iPhone put it on the home screen first.',
   }[mayNotify];
-  return [{ what: 'Behind another app it does not show.', todo }];
+  return [{ what: 'With another app in front no alarm shows.', todo }];
 }
 
 function ofVoiceAndBuzz({ canVibrate, speech, canSpeak }: Means): Lack[] {
@@ -63,6 +64,12 @@ function ofVoiceAndBuzz({ canVibrate, speech, canSpeak }: Means): Lack[] {
   ];
 }
 
+/** What no page can find out: said even when all seems well. */
+const whenMuted: Lack = {
+  what: 'No page can tell whether the phone is muted, or plays to headphones or a speaker elsewhere.',
+  todo: 'Media volume up, silent switch off, Bluetooth off; then test the alarm.',
+};
+
 const whenClosed: Lack = {
   what: 'With the app closed nothing rings: no phone lets a page do that.',
   todo: 'Keep it open and on charge while a clock runs.',
@@ -74,6 +81,7 @@ export const lacksOf = (means: Means): Lack[] => [
   ...ofScreen(means),
   ...ofNotes(means),
   ...ofVoiceAndBuzz(means),
+  ...(means.sound && means.soundState !== 'unsupported' ? [whenMuted] : []),
   whenClosed,
 ];
 

@@ -21,3 +21,16 @@ export function spokenWords(clock: RunningClock): string {
   const since = -clock.left < 60 ? 'time is up' : `${lasting(-clock.left)} over`;
   return `${name}, ${since}. ${todo.charAt(0).toUpperCase()}${todo.slice(1)}`;
 }
+
+/** Minutes left that are told to who cannot see the digits; more would be chatter. */
+const told = [2, 5, 10, 20, 30, 60];
+
+/** What a screen reader is told of a running clock: it stays the same until the next mark or the next phase. */
+export function quietWords(clock: RunningClock): string {
+  if (clock.phase === 'over') return '';
+  const under = told.find((minutes) => clock.left <= 60 * minutes);
+  const warned = clock.phase === 'warning' ? wordsFor(clock).word.toLowerCase() : '';
+  const left = under === undefined ? '' : `${inWords(under)} minutes or less`;
+  const says = [left, warned].filter(Boolean).join(', ');
+  return says && `${clock.name}: ${says}`;
+}

@@ -55,7 +55,7 @@ function useTrial() {
 
 const outcome: Record<Tried['heard'], string> = {
   ringing: 'Listen from where you work.',
-  rang: 'Not heard? Turn the volume up and the silent switch off.',
+  rang: 'Not heard? Turn the media volume up, the silent switch off and Bluetooth off: it may play to headphones or a speaker elsewhere.',
   silent: 'This browser made no sound: clocks flash, and buzz where the phone can.',
 };
 

@@ -33,7 +33,7 @@ export function TimerScreen() {
     <Screen
       keys={other.value}
       title="How long?"
-      kicker="A timer of the bench"
+      kicker="Bench timer"
       back={{ to: '/', label: 'Bench' }}
       actions={
         other.value ? (

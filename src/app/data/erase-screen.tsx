@@ -29,7 +29,7 @@ function SaveFirst() {
       {settings.value.lastBackupAt === undefined
         ? 'No backup was ever saved from this phone.'
         : `${countOf(fresh, 'line')} came in since the last backup.`}{' '}
-      Nothing brings back what is erased, but a backup.
+      Only a backup brings back what is erased.
     </Warning>
   );
 }

@@ -20,7 +20,7 @@ export const faultWords: Record<BackupFault, string> = {
   correction: 'This line corrects a correction, which this app never writes. It was changed by hand.',
   count: 'Lines are missing, or were added: the last line counts what should be there.',
   checksum:
-    'It was changed after it was made: its checksum does not fit. Copy it again from where it was made.',
+    'It was changed after it was made: what it holds no longer adds up. Copy it again from where it was made.',
   changed: 'It was changed after it was checked. Choose it again.',
 };
 

@@ -1,4 +1,5 @@
 import { type Factor, type FactorKind, factorKinds } from '#app/learned/factors.ts';
+import { Ask } from '#app/parts/ask.tsx';
 import { Empty, Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { countWords, kindWords, shownAs, spreadWords } from './factor-words.ts';
@@ -43,10 +44,13 @@ export function FactorsScreen() {
   return (
     <Screen title="What this shop does" back={{ to: '/record', label: 'Record' }}>
       {factors && factors.length === 0 && (
-        <Empty>
-          Nothing yet. It comes from your own builds: weigh what stays in the cups, weigh and measure the
-          tube, and log the oven.
-        </Empty>
+        <>
+          <Empty>
+            Nothing yet. It comes from your own builds: weigh what stays in the cups, weigh and measure the
+            tube, and log the oven.
+          </Empty>
+          <Ask term="shop-figures" asks="What figures are these?" line />
+        </>
       )}
       {factors && factors.length > 0 && (
         <>

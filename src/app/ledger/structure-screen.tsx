@@ -138,7 +138,9 @@ function StructureView({ found, builds }: { found: Doc<'structure'>; builds: rea
 export function NoStructure() {
   return (
     <Screen title="No such structure" back={{ to: '/ledger', label: 'Structures' }}>
-      <p>It is not on this phone. It may be on another one: restore its backup on the Data screen.</p>
+      <p>
+        It is not on this phone. It may be on another one: restore its backup under Shelf, Data and backup.
+      </p>
     </Screen>
   );
 }

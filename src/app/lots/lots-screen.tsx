@@ -1,3 +1,5 @@
+import { LinkButton } from '#app/parts/action.tsx';
+import { Ask } from '#app/parts/ask.tsx';
 import { Empty, Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { findDoc, retiredOf } from '#app/state/documents.ts';
@@ -48,10 +50,14 @@ export function LotsScreen() {
     <Screen title="Lots" back={{ to: '/shelf', label: 'Shelf' }}>
       <p class="quiet">Rolls, cans and reels: what runs out or goes off first stands on top.</p>
       {shelf && shelf.lots.length === 0 && (
-        <Empty>
-          No lots yet. Open a cloth, a resin system or a tape on the shelf and add the roll, can or reel you
-          have. Each build then takes from it by itself.
-        </Empty>
+        <>
+          <Empty>
+            No lots yet. Open a cloth, a resin system or a tape on the shelf and add the roll, can or reel you
+            have. Each build then takes from it by itself.
+          </Empty>
+          <Ask term="lot" asks="What is a lot?" line />
+          <LinkButton to="/shelf/cloth">To the cloths</LinkButton>
+        </>
       )}
       {shelf && (
         <Rows label="Lots">

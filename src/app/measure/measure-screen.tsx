@@ -67,7 +67,7 @@ function Measure({ state }: { state: BuildState }) {
     >
       <Walls state={state} />
       <Choice
-        label="At, from the datum end"
+        label="At, from end 0"
         value={own.value ? 'other' : String(chosen.value)}
         options={[
           ...stations.map((s) => ({ value: String(s), label: show(s, 'length', 0) })),
@@ -78,7 +78,7 @@ function Measure({ state }: { state: BuildState }) {
           if (s !== 'other') chosen.value = Number(s);
         }}
       />
-      {own.value && <QuantityField label="Distance from the datum end" input={other} />}
+      {own.value && <QuantityField label="Distance from end 0" input={other} />}
       <Choice
         label="With"
         value={what.value}

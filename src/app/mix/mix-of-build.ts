@@ -49,7 +49,7 @@ function whyNot(error: unknown): string {
     case 'largestCup':
       return 'The largest cup of this resin is too small for this tube: more than a thousand cups would be needed.';
     default:
-      return `What to mix cannot be worked out from this build: ${error.message}.`;
+      return 'What to mix cannot be worked out from the figures this tube was started with: check its cloth, its losses and its resin.';
   }
 }
 

@@ -5,7 +5,8 @@ export function Absent({ what }: { what: 'tube' | 'oven load' | 'plan' }) {
   return (
     <Screen title={`No such ${what}`} back={{ to: '/', label: 'Bench' }}>
       <p>
-        This {what} is not on this phone. It may be on another one: restore its backup on the Data screen.
+        This {what} is not on this phone. It may be on another one: restore its backup under Shelf, Data and
+        backup.
       </p>
     </Screen>
   );

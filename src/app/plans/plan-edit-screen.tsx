@@ -12,6 +12,7 @@ import { MandrelFields } from '#app/making/mandrel-fields.tsx';
 import { Action, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Ask } from '#app/parts/ask.tsx';
 import { QuantityField, TextField } from '#app/parts/field.tsx';
+import { HomeScreenFirst } from '#app/parts/home-screen-first.tsx';
 import { allGood } from '#app/parts/quantity-input.ts';
 import { Screen } from '#app/parts/screen.tsx';
 import { go, type Params } from '#app/router.ts';
@@ -109,6 +110,7 @@ export function PlanEditScreen({ params }: { params: Params }) {
       back={back}
       actions={<Action onPress={save}>{saveWords(found !== undefined, draft)}</Action>}
     >
+      <HomeScreenFirst />
       <TextField
         label="Name"
         text={draft.name}

@@ -36,7 +36,10 @@ export function PlanScreen({ params }: { params: Params }) {
   if (!found) {
     return (
       <Screen title="No such plan" back={back}>
-        <p>This plan is not on this phone. It may be on another one: restore its backup here.</p>
+        <p>
+          This plan is not on this phone. It may be on another one: restore its backup under Shelf, Data and
+          backup.
+        </p>
       </Screen>
     );
   }

@@ -1,4 +1,5 @@
 import { LinkButton } from '#app/parts/action.tsx';
+import { HomeScreenFirst } from '#app/parts/home-screen-first.tsx';
 import { Empty, Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { docsOf } from '#app/state/documents.ts';
@@ -16,6 +17,7 @@ export function PlansScreen() {
   const plans = docsOf('plan');
   return (
     <Screen title="Plans" actions={<LinkButton to="/plan/new">Write a new plan</LinkButton>}>
+      <HomeScreenFirst />
       {plans.length === 0 ? (
         <Empty>
           No plans yet. A plan keeps mandrel, cloth, resin, tape and cure of one kind of tube, so that the

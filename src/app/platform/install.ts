@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import { type InstallWay, installWay } from './install-words.ts';
 
 interface InstallPrompt extends Event {
   prompt(): Promise<{ outcome: 'accepted' | 'dismissed' }>;
@@ -11,13 +12,11 @@ export const installed: boolean =
   matchMedia('(display-mode: standalone)').matches ||
   (navigator as Navigator & { standalone?: boolean }).standalone === true;
 
-/** iPhones and iPads; an iPad calls itself a Mac that can be touched. */
-const iOS =
-  /iPhone|iPad|iPod/.test(navigator.userAgent) ||
-  (navigator.userAgent.includes('Macintosh') && navigator.maxTouchPoints > 1);
+/** How this browser puts a page on the home screen. */
+export const wayHere: InstallWay = installWay(navigator.userAgent, navigator.maxTouchPoints);
 
 /** In a browser tab of an iPhone or iPad, whose record the installed app does not share. */
-export const iOSTab: boolean = iOS && !installed;
+export const iOSTab: boolean = wayHere === 'iOS' && !installed;
 
 /** The browser's own offer to install, kept for when the builder has seen what it is for. */
 export const installOffer: ReadonlySignal<InstallPrompt | undefined> = prompt;

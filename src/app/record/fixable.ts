@@ -62,7 +62,7 @@ export function fixable(entry: Entry): Fixable {
       return {
         ...nothing,
         numbers: [
-          { key: 'station', label: 'From the datum end', options: { quantity: 'length', min: 0, max: 15 } },
+          { key: 'station', label: 'From end 0', options: { quantity: 'length', min: 0, max: 15 } },
           { key: 'value', label: 'Measured', options: { quantity: 'diameter', positive: true, max: 15 } },
         ],
       };
@@ -90,7 +90,7 @@ export function fixable(entry: Entry): Fixable {
       return {
         ...nothing,
         numbers: [
-          { key: 'station', label: 'From the datum end', options: { quantity: 'length', min: 0, max: 15 } },
+          { key: 'station', label: 'From end 0', options: { quantity: 'length', min: 0, max: 15 } },
           {
             key: 'off',
             label: 'Further round than the mark',

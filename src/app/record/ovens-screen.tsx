@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { Secondary } from '#app/parts/action.tsx';
+import { LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Empty, Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { journals } from '#app/state/journals.ts';
@@ -29,7 +29,10 @@ export function OvensScreen() {
   return (
     <Screen title="Oven loads" back={{ to: '/record', label: 'Record' }}>
       {loads.value?.length === 0 && (
-        <Empty>None yet. An oven load is lit from the bench, at the cure of a tube.</Empty>
+        <>
+          <Empty>None yet. A tube that has come to its cure sets one up on its route.</Empty>
+          <LinkButton to="/">To the bench</LinkButton>
+        </>
       )}
       {loads.value && loads.value.length > 0 && (
         <Rows label="Oven loads, newest first">

@@ -12,11 +12,26 @@ export async function showApp(clients: Clients, scope: string, data: unknown): P
 export async function answerDone(
   clients: Clients,
   scope: string,
-  { tag, data }: Pick<Notification, 'tag' | 'data'>,
+  note: Pick<Notification, 'title' | 'tag' | 'data'>,
+  registration: ServiceWorkerRegistration,
 ): Promise<void> {
+  const { tag, data } = note;
   const open = await openPage(clients, scope);
-  if (open) open.postMessage({ type: 'CLOCK_DONE', key: tag });
-  else await clients.openWindow(new URL(`?${new URLSearchParams({ done: tag })}${hashOf(data)}`, scope).href);
+  if (open) {
+    open.postMessage({ type: 'CLOCK_DONE', key: tag });
+    return;
+  }
+  const address = new URL(`?${new URLSearchParams({ done: tag })}${hashOf(data)}`, scope);
+  await clients.openWindow(address.href).catch(() => sayItIsNotDone(note, registration));
+}
+
+/** Only an open app can write it down: where the phone will not open one, nobody may believe that it was. */
+function sayItIsNotDone(
+  { title, tag, data }: Pick<Notification, 'title' | 'tag' | 'data'>,
+  registration: ServiceWorkerRegistration,
+): Promise<void> {
+  const body = 'Not written down: the app is closed. Open it and answer the clock there.';
+  return registration.showNotification(title, { body, tag, data, requireInteraction: true });
 }
 
 async function openPage(clients: Clients, scope: string): Promise<WindowClient | undefined> {

@@ -29,7 +29,7 @@ self.addEventListener('notificationclick', (event) => {
   notification.close();
   const answered =
     action === 'done'
-      ? answerDone(self.clients, scope, notification)
+      ? answerDone(self.clients, scope, notification, self.registration)
       : showApp(self.clients, scope, notification.data);
   event.waitUntil(answered);
 });

@@ -44,7 +44,7 @@ export function ScaleSettings() {
       />
       {other.value && <OtherStep />}
       <Choice
-        label="Between resin and hardener it"
+        label="Between resin and hardener the scale"
         value={scaleShows}
         options={shows}
         onChange={(value) => changeSettings({ scaleShows: value })}

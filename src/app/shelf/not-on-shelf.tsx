@@ -4,7 +4,9 @@ import { Screen } from '#app/parts/screen.tsx';
 export function NotOnShelf() {
   return (
     <Screen title="Not on this shelf" back={{ to: '/shelf', label: 'Shelf' }}>
-      <p>It is not on this phone. It may be on another one: restore its backup on the Data screen.</p>
+      <p>
+        It is not on this phone. It may be on another one: restore its backup under Shelf, Data and backup.
+      </p>
     </Screen>
   );
 }

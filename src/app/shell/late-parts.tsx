@@ -1,10 +1,14 @@
 import { AlarmFlash } from '#app/clocks/alarm-flash.tsx';
+import { ClocksAloud } from '#app/clocks/clocks-aloud.tsx';
 import { WipeLock } from '#app/wipe/wipe-lock.tsx';
 
+export { InstallLine } from '#app/bench/install-line.tsx';
+export { TryDemo } from '#app/bench/try-demo.tsx';
 export { startAlarms } from '#app/clocks/alarms.ts';
 export { watchPhoneClock } from '#app/clocks/phone-clock.ts';
 export { PhoneClockNotice } from '#app/clocks/phone-clock-notice.tsx';
 export { SoundLine } from '#app/clocks/sound-line.tsx';
+export { TooLate } from '#app/clocks/too-late.tsx';
 export { UndoLast } from '#app/parts/undo-last.tsx';
 export { dropExports } from '#app/platform/file-sink.ts';
 export { WipeKey } from '#app/wipe/wipe-key.tsx';
@@ -13,6 +17,7 @@ export { WipeKey } from '#app/wipe/wipe-key.tsx';
 export function InFront() {
   return (
     <>
+      <ClocksAloud />
       <AlarmFlash />
       <WipeLock />
     </>

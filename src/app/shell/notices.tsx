@@ -8,7 +8,8 @@ const whyNotSaved: Record<WriteFailure, string> = {
   full: 'this phone has no room left. Free some space, then try again',
   closed: 'the record is closed. Keep this page open and try again',
   newerVersion: 'a newer version of the app is open in another tab. Close one of them, then try again',
-  refused: 'the phone refused to write it. Try again; if it goes on, save a backup on the Data screen',
+  refused:
+    'the phone refused to write it. Try again; if it goes on, save a backup under Shelf, Data and backup',
 };
 
 /** A write that failed stays here, with what it holds, until it succeeds. */
@@ -86,6 +87,7 @@ export function Notices() {
     <section class="notices" aria-label="Notices">
       <NotSaved />
       <DemoNotice />
+      {late.value && <late.value.TooLate />}
       <Refilled />
       <SetAside />
       {late.value && <late.value.PhoneClockNotice />}

@@ -15,6 +15,7 @@ import { Action } from '#app/parts/action.tsx';
 import { Ask } from '#app/parts/ask.tsx';
 import { QuantityField, SelectField, TextField } from '#app/parts/field.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
+import { HomeScreenFirst } from '#app/parts/home-screen-first.tsx';
 import { allGood } from '#app/parts/quantity-input.ts';
 import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
@@ -124,6 +125,7 @@ export function StartScreen({ params }: { params: Params }) {
         )
       }
     >
+      <HomeScreenFirst />
       <PlanPick plan={plan} />
       <TextField label="Name" text={draft.name} problem={name === '' ? nameProblem.value : undefined} />
       <ClothFields draft={draft} />

@@ -1,0 +1,43 @@
+import { buildName } from '#app/clocks/clock-list.ts';
+import { Row, Rows } from '#app/parts/rows.tsx';
+import { openBuilds, openOvenLoads } from '#app/state/journals.ts';
+import { shop } from '#app/state/shop.ts';
+import { cupToMix } from './bench-now.ts';
+
+/** In the demo shop: what a newcomer can do in the first minutes, each in a few taps. */
+export function TryDemo() {
+  if (shop.value.phase !== 'open' || !shop.value.demo) return null;
+  const wet = openBuilds.value.find((b) => cupToMix(b) !== undefined);
+  const dry = openBuilds.value.find((b) => b.cups.length === 0 && !b.weights.has('cutCloth'));
+  const oven = openOvenLoads.value.find((o) => o.litAt !== undefined && o.offAt === undefined);
+  return (
+    <>
+      <h2>New here? Try this</h2>
+      <Rows label="New here? Try this">
+        {dry && (
+          <Row
+            to={`/weigh/${dry.header.id}/cutCloth`}
+            title={`Weigh the cloth of ${buildName(dry)}`}
+            about="All resin is counted from it"
+          />
+        )}
+        {wet && (
+          <Row
+            to={`/mix/${wet.header.id}`}
+            title={`Mix the next cup of ${buildName(wet)}`}
+            about="Where to stop, gram by gram, and its clock"
+          />
+        )}
+        {oven && (
+          <Row
+            to={`/oven/${oven.header.id}`}
+            title="Log a temperature"
+            about="Two taps; what it means follows"
+          />
+        )}
+        <Row to="/record" title="See how weighed tubes came out" about="Resin to fabric, beside the plan" />
+        <Row to="/plan/new" title="Write a plan of your own" about="In the demo; it goes when you leave it" />
+      </Rows>
+    </>
+  );
+}
