@@ -224,6 +224,94 @@ test('‘It is done’ on a notification answers its clock', async ({ page, cont
   await expect(page.getByRole('button', { name: 'Undo: Cup 2 is empty' })).toBeVisible();
 });
 
+/** The app is closed once the worker sees no page of it any more. */
+async function closeTheApp(page: Page): Promise<void> {
+  await page.goto('about:blank');
+  const [worker] = page.context().serviceWorkers();
+  const pages = () =>
+    worker?.evaluate(async () => {
+      const { clients } = globalThis as unknown as {
+        clients: { matchAll(of: object): Promise<readonly unknown[]> };
+      };
+      return (await clients.matchAll({ type: 'window', includeUncontrolled: true })).length;
+    });
+  await expect.poll(pages).toBe(0);
+}
+
+/** The worker's own answer to a thumb on 'It is done', with whatever the phone says to opening a window. */
+async function doneIsPressed(page: Page, mayOpen: boolean): Promise<string | undefined> {
+  const [worker] = page.context().serviceWorkers();
+  return worker?.evaluate(async (may) => {
+    const scope = globalThis as unknown as { registration: ServiceWorkerRegistration; clients: object };
+    const opened = new Promise<string>((resolve) => {
+      // A browser opens a window for a real thumb only; what it is asked to open is what counts here.
+      if (may) Reflect.set(scope.clients, 'openWindow', async (url: string) => resolve(url));
+      else setTimeout(() => resolve(''), 500);
+    });
+    const notes = await scope.registration.getNotifications();
+    const notification = notes.find((note) => /Cup 2/.test(note.title));
+    const Click = Reflect.get(globalThis, 'NotificationEvent');
+    globalThis.dispatchEvent(new Click('notificationclick', { notification, action: 'done' }));
+    return opened;
+  }, mayOpen);
+}
+
+test('‘It is done’ while the app is closed opens it to write that down, and says so where it cannot', async ({
+  page,
+  context,
+}) => {
+  await context.grantPermissions(['notifications']);
+  await openAt(page, '/', { minute: 30, events: [...before, ...cupOf('a', 2, 10)] });
+  await expect(strip(page)).toContainText('Cup 2');
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
+  await page.evaluate(() => Object.defineProperty(document, 'visibilityState', { value: 'hidden' }));
+  await page.clock.fastForward(11 * 60_000);
+  const [worker] = context.serviceWorkers();
+  const bodies = () =>
+    worker?.evaluate(async () => {
+      const { registration } = globalThis as unknown as { registration: ServiceWorkerRegistration };
+      return (await registration.getNotifications()).map((n) => n.body);
+    });
+  await expect.poll(bodies).toContainEqual(expect.stringContaining('STOP USING IT'));
+  await closeTheApp(page);
+  await doneIsPressed(page, false);
+  await expect.poll(bodies).toContainEqual(expect.stringContaining('Not written down: the app is closed'));
+  const opens = await doneIsPressed(page, true);
+  await page.goto(opens ?? '');
+  await expect(page.getByRole('button', { name: 'Undo: Cup 2 is empty' })).toBeVisible();
+  // The same notification once more: its clock is not over any longer.
+  await closeTheApp(page);
+  await page.goto(opens ?? '');
+  await expect(page.getByText('Nothing was written down just now.')).toBeVisible();
+});
+
+test('ten minutes of a pot life are told to a screen reader in a few words, and its end at once', async ({
+  page,
+}) => {
+  await openAt(page, `/build/${buildHeader.id}`, {
+    minute: 29.5,
+    events: [...before, ...cupOf('a', 2, 10)],
+  });
+  await expect(page.getByText('Cup 2: 20 minutes or less')).toBeAttached();
+  await page.evaluate(() => {
+    const said: string[] = [];
+    Object.assign(globalThis, { said });
+    const live = '[role=status], [role=alert], [aria-live]';
+    new MutationObserver((changes) => {
+      const regions = changes.map(({ target }) =>
+        (target instanceof Element ? target : target.parentElement)?.closest(live),
+      );
+      for (const region of new Set(regions)) if (region?.textContent) said.push(region.textContent);
+    }).observe(document.body, { subtree: true, childList: true, characterData: true });
+  });
+  const said = () => page.evaluate(() => Reflect.get(globalThis, 'said') as string[]);
+  for (let i = 0; i < 60; i++) await page.clock.runFor(10_000);
+  expect((await said()).length).toBeLessThanOrEqual(3);
+  expect(await said()).toContain('Cup 2: ten minutes or less');
+  await page.clock.fastForward(2 * 60_000);
+  await expect.poll(said).toContain('Cup 2: stop using it');
+});
+
 test('no key lies within 12 px of the edge where a hand holds the phone', async ({ page }) => {
   await openAt(page, '/', { minute: 20, events: [...before, ...cupOf('a', 2, 10)] });
   for (const at of [`/build/${buildHeader.id}`, `/mix/${buildHeader.id}`, '/clocks', '/timer', '/start']) {

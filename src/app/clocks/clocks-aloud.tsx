@@ -8,10 +8,10 @@ export function ClocksAloud() {
   const over = first?.phase === 'over';
   return (
     <>
-      <p class="visually-hidden" role="status">
+      <p class="visually-hidden" aria-live="polite">
         {first ? quietWords(first) : ''}
       </p>
-      <p class="visually-hidden" role="alert">
+      <p class="visually-hidden" aria-live="assertive">
         {over ? `${first.name}: ${wordsFor(first).word.toLowerCase()}` : ''}
       </p>
     </>
