@@ -3,16 +3,13 @@
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import { setTimeout as pause } from 'node:timers/promises';
 import { build, runnerImport } from 'vite';
-import { serve } from '../../scripts/serve.mjs';
 import { figure, median } from './figure.mjs';
-import { launch } from './kill-browser.mjs';
+import { close, listen, oneStart, slowed, visit } from './start-page.mjs';
 
 const starts = Number(process.argv[2] ?? 7);
 const builds = Number(process.argv[3] ?? 300);
 const root = resolve(import.meta.dirname, '../..');
-const slowed = 4;
 
 /** The least a page of this stack can do: a script, a worker that keeps it, one component, one record read. */
 async function bareSite() {
@@ -48,58 +45,6 @@ addEventListener('fetch', (e) => e.respondWith(caches.open('bare').then(async (c
   (await c.match(e.request)) ?? fetch(e.request).then((r) => { c.put(e.request, r.clone()); return r; }))));`,
   );
   return outDir;
-}
-
-async function listen(folder) {
-  const server = serve(folder);
-  await new Promise((ready) => server.listen(0, '127.0.0.1', ready));
-  return { server, address: `http://localhost:${server.address().port}/` };
-}
-
-async function close(server) {
-  server.closeAllConnections();
-  await new Promise((done) => server.close(done));
-}
-
-/** One start of a browser that has the page in its cache and nobody to ask: ms to the first screen. */
-async function oneStart(profile, address) {
-  const { page, browser, kill } = await launch(profile);
-  try {
-    const cdp = await page.context().newCDPSession(page);
-    await cdp.send('Emulation.setCPUThrottlingRate', { rate: slowed });
-    await page.goto(address, { waitUntil: 'commit' });
-    return await page.evaluate(
-      () =>
-        new Promise((done) => {
-          const look = () => {
-            const paint = performance.getEntriesByName('first-contentful-paint')[0];
-            if (document.querySelector('h1') && paint)
-              done({ ready: performance.now(), paint: paint.startTime });
-            else requestAnimationFrame(look);
-          };
-          look();
-        }),
-    );
-  } finally {
-    await browser.close().catch(() => {});
-    await kill();
-  }
-}
-
-async function visit(profile, address, work = () => {}) {
-  const { page, browser, kill } = await launch(profile);
-  try {
-    for (let i = 0; i < 2; i++) {
-      await page.goto(address);
-      await page.waitForSelector('h1');
-      await page.evaluate(() => navigator.serviceWorker.ready);
-      await pause(1500);
-    }
-    await work(page);
-  } finally {
-    await browser.close().catch(() => {});
-    await kill();
-  }
 }
 
 /** One start of each in turn, so that what else the machine does falls on all of them alike. */
