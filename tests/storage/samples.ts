@@ -138,9 +138,10 @@ export async function backupText(store: Store, photos = true): Promise<string> {
   return text;
 }
 
-export function check(text: string): Promise<Checked> {
-  return checkBackup(new Blob([text]));
-}
+export const checkBytes = (bytes: Uint8Array<ArrayBuffer>): Promise<Checked> =>
+  checkBackup(new Blob([bytes]));
+
+export const check = (text: string): Promise<Checked> => checkBackup(new Blob([text]));
 
 /** What a file says between its first and its last line. */
 export async function saidIn({ file }: Good): Promise<unknown[]> {
