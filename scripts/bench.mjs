@@ -24,9 +24,10 @@ const shortened = {
   logger: ['20000'],
   'storage-ack': ['300', '20000'],
   memory: ['12'],
+  'restore-fuzz': ['2000', '20', '60'],
 };
 /** Left out unless asked for by name or with --all: there is no short form that says anything. */
-const onlyInFull = ['big-shop', 'hostile'];
+const onlyInFull = ['big-shop'];
 
 const named = (/** @type {string} */ file) => file.replace('.bench.mjs', '');
 const files = readdirSync(folder)

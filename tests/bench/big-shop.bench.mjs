@@ -7,7 +7,8 @@ import { join, resolve } from 'node:path';
 import { createInterface } from 'node:readline';
 import { setTimeout as pause } from 'node:timers/promises';
 import { sumOf, writeBigShop } from './big-shop-file.mjs';
-import { close, listen, median, oneStart, slowed, visit, withBrowser } from './start-page.mjs';
+import { figure, median } from './figure.mjs';
+import { close, listen, oneStart, slowed, visit, withBrowser } from './start-page.mjs';
 import { choose, mega, watched } from './watch-page.mjs';
 
 const builds = Number(process.argv[2] ?? 5000);
@@ -28,12 +29,12 @@ async function restore(page, browser, address, path) {
       .and(page.locator('[aria-disabled=false]'))
       .waitFor(patience);
   });
-  console.log(`  checked: ${check}`);
+  figure('Big backup checked', check, 'heap 150 MB');
   const merge = await watched(page, browser, async () => {
     await page.getByRole('button', { name: 'Merge it in' }).click();
     await page.getByText(/records? added/).waitFor(patience);
   });
-  console.log(`  merged in: ${merge}`);
+  figure('Big backup merged in', merge, 'heap 150 MB');
   console.log(`  ${await page.getByText(/records? added/).textContent()}`);
 }
 
@@ -74,7 +75,7 @@ async function search(page, address) {
     await field.press(key === ' ' ? 'Space' : key);
     await twoFrames(page);
   });
-  console.log(`  a key of a search over everything: ${told(times)}`);
+  figure(`A key of a search over everything, ${slowed}x slowed`, told(times), '100 ms');
 }
 
 /** To the end of the list as fast as it comes, frame by frame. */
@@ -114,7 +115,7 @@ async function compare(page, address, beside) {
     await page.locator('.compare-slide').first().waitFor(patience);
     await twoFrames(page);
   });
-  console.log(`  ${beside} builds side by side: ${time.toFixed(0)} ms`);
+  figure(`${beside} builds side by side, ${slowed}x slowed`, `${time.toFixed(0)} ms`, '100 ms');
 }
 
 async function backUp(page, browser, address) {
@@ -129,14 +130,14 @@ async function backUp(page, browser, address) {
   await page.reload();
   const save = page.getByRole('button', { name: /^Save the backup/ });
   await save.waitFor();
-  const told_ = await watched(page, browser, async () => {
+  const took = await watched(page, browser, async () => {
     await save.click();
     await page
       .getByRole('button', { name: /^(Save|Send or keep) the backup, / })
       .or(page.getByText('is in the downloads'))
       .waitFor(patience);
   });
-  console.log(`  backed up: ${told_}`);
+  figure('Big shop backed up', took, 'heap 150 MB');
   if (!(await page.getByText('is in the downloads').isVisible())) await save.click();
   for (;;) {
     const name = (await readdir(folder)).find((file) => /^tubewright-backup.*\.txt$/.test(file));
@@ -158,16 +159,21 @@ async function contentOf(path) {
   return found;
 }
 
-async function coldStarts(profile, address) {
-  const all = [];
-  for (let i = 0; i < starts; i++) all.push(await oneStart(profile, address));
-  const ready = all.map((t) => t.ready);
-  const processor = median(all.map((t) => t.processor));
-  console.log(
-    `  first screen ${median(ready).toFixed(0)} ms (${Math.min(...ready).toFixed(0)} to ${Math.max(...ready).toFixed(0)}), ` +
-      `the page's processor ${processor.toFixed(0)} ms, median of ${starts}`,
-  );
-  return { ready: median(ready), processor };
+/** One start of each in turn, so that what else the machine does falls on both alike. */
+async function coldStarts(profiles, address) {
+  const all = profiles.map(() => []);
+  for (let i = 0; i < starts; i++) {
+    for (const [j, profile] of profiles.entries()) all[j].push(await oneStart(profile, address));
+  }
+  return all.map((times) => {
+    const ready = times.map((t) => t.ready);
+    const processor = median(times.map((t) => t.processor));
+    console.log(
+      `  first screen ${median(ready).toFixed(0)} ms (${Math.min(...ready).toFixed(0)} to ${Math.max(...ready).toFixed(0)}), ` +
+        `the page's processor ${processor.toFixed(0)} ms, median of ${starts}`,
+    );
+    return { ready: median(ready), processor };
+  });
 }
 
 async function profileAt(address, name) {
@@ -204,12 +210,11 @@ try {
   );
   if (!same) process.exitCode = 1;
   await close(server);
-  console.log(`cold start with no network, ${slowed}x slowed: the empty shop`);
-  const bare = await coldStarts(empty, address);
-  console.log(`the shop of ten years`);
-  const ten = await coldStarts(full, address);
+  console.log(`cold start with no network, ${slowed}x slowed: the empty shop, and the shop of ten years`);
+  const [bare, ten] = await coldStarts([empty, full], address);
   const times = (what) => (ten[what] / bare[what]).toFixed(2);
-  console.log(`  ${times('ready')} times the empty shop, ${times('processor')} times its processor time`);
+  figure('Cold start of ten years, times the empty shop', times('ready'), '1.1');
+  figure('the same, processor time', times('processor'), '1.1');
 } finally {
   if (server.listening) await close(server);
   await rm(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });

@@ -7,6 +7,7 @@ import { join, resolve } from 'node:path';
 import { finished } from 'node:stream/promises';
 import fc from 'fast-check';
 import { runnerImport } from 'vite';
+import { figure } from './figure.mjs';
 import { close, listen, withBrowser } from './start-page.mjs';
 import { choose, mega, watched } from './watch-page.mjs';
 
@@ -43,6 +44,7 @@ async function inNode() {
   console.log(
     `${backups.toLocaleString('en-US')} hostile backups checked in ${((Date.now() - began) / 1000).toFixed(0)} s, none crashed`,
   );
+  figure('Hostile backups that crashed the check', `0 of ${backups.toLocaleString('en-US')}`, '0');
   for (const [how, row] of outcomes) {
     const counts = [...row].sort((a, b) => b[1] - a[1]).map(([outcome, n]) => `${outcome} ${n}`);
     console.log(`  ${how}: ${counts.join(', ')}`);

@@ -63,4 +63,3 @@ export function visit(profile, address, work = () => {}) {
     await work(page);
   });
 }
-
