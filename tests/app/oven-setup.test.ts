@@ -7,6 +7,7 @@ import {
   nothingWet,
   scheduleChoices,
   scheduleFrom,
+  tapeNotOn,
   wantsHeat,
 } from '#app/oven/load-draft.ts';
 import { brokenBy, cutoffOf, limitsOf } from '#app/oven/oven-limits.ts';
@@ -82,6 +83,11 @@ describe('an oven load being set up', () => {
     expect(nothingWet(tick('wet-half'))).toBe(false);
     expect(nothingWet(tick('wrap-edge'))).toBe(false);
     expect(nothingWet(wet)).toBe(false);
+  });
+
+  it('asks for the tape while resin is wet and no taping is ticked', () => {
+    expect(tapeNotOn(wet)).toBe(true);
+    expect(tapeNotOn(boom)).toBe(false);
   });
 
   it('leaves out a tube that is in another load, until that is out', () => {
