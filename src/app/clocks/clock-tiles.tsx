@@ -65,7 +65,9 @@ export function ClockTiles(props: Props) {
               onClick={() => props.onChoose(clock)}
             >
               <span class="clock-tile-name">
-                <b>{clock.name}</b> {clock.of && <span>{clock.of}</span>}
+                <span>
+                  <b>{clock.name}</b> {clock.of && <span>{clock.of}</span>}
+                </span>
                 <span class="clock-tile-units" aria-hidden="true">
                   {figure.units.join(', ')}
                 </span>
