@@ -23,7 +23,6 @@ export async function readRecord({ hands }: Bench): Promise<void> {
 /** The browser is gone between two strokes of the clock, and comes back on the same profile. */
 export async function survive(bench: Bench): Promise<void> {
   const { engine, folder, browser, hands } = bench;
-  if (!engine.keepsProfile) return;
   await browser.kill();
   bench.browser = await engine.start(folder);
   bench.hands = hands.beside(bench.browser.page);
