@@ -36,7 +36,7 @@ export function TryDemo() {
           />
         )}
         <Row to="/record" title="See how weighed tubes came out" about="Resin to fabric, beside the plan" />
-        <Row to="/plan/new" title="Write a plan of your own" about="In the demo; it goes when you leave it" />
+        <Row to="/plan/new" title="Write a plan of your own" about="It stays in the demo" />
       </Rows>
     </>
   );
