@@ -26,13 +26,27 @@ function wordsOf({ body, revision }: Doc<DocType>): string {
 
 const dayOf = (at: number) => new Date(at).toDateString().toLowerCase();
 
+const ofBuild = (b: BuildSummary) => `${b.words} ${dayOf(b.startedAt)}`;
+const ofOven = (o: OvenSummary) => `oven load ${o.number} ${dayOf(o.startedAt)}`;
+
+const searched = new WeakMap<object, string>();
+
+/** Put together once for each thing: it is looked through again at every key. */
+function keptWords<T extends object>(of: T, make: (of: T) => string): string {
+  const known = searched.get(of);
+  if (known !== undefined) return known;
+  const made = make(of);
+  searched.set(of, made);
+  return made;
+}
+
 /** Everything that is kept, by the words in it: 'boom gel', 'warm oven', 'nov 2026'. */
 export function findAll(text: string, { builds, ovens, docs }: Searched): Found {
   const asked = askedWords(text);
   const has = (words: string) => asked.every((word) => words.includes(word));
   return {
-    builds: builds.filter((b) => has(`${b.words} ${dayOf(b.startedAt)}`)),
-    ovens: ovens.filter((o) => has(`oven load ${o.number} ${dayOf(o.startedAt)}`)),
-    docs: docs.filter((d) => has(wordsOf(d))),
+    builds: builds.filter((b) => has(keptWords(b, ofBuild))),
+    ovens: ovens.filter((o) => has(keptWords(o, ofOven))),
+    docs: docs.filter((d) => has(keptWords(d, wordsOf))),
   };
 }
