@@ -5,6 +5,7 @@ import { everBuilt } from './bench/ever-built.ts';
 import { askOnceThereIsABuild } from './data/keep.ts';
 import { loadLastMade } from './making/last-made.ts';
 import { listenForMainKey } from './parts/main-key.ts';
+import { idle } from './platform/idle.ts';
 import { keepInstallOffer } from './platform/install.ts';
 import { startUpdates } from './platform/update.ts';
 import { App, loadAllScreens } from './shell/app.tsx';
@@ -19,9 +20,6 @@ import { openShop } from './state/shop.ts';
 import { putStarterShelf } from './state/starter.ts';
 import './styles/base.css';
 import type { Store } from '#storage/store.ts';
-
-const whenIdle = (job: () => unknown) =>
-  'requestIdleCallback' in window ? requestIdleCallback(() => job()) : setTimeout(job, 200);
 
 /** A page in the background draws nothing: it goes on after this, ms */
 const longestDraw = 500;
@@ -66,8 +64,8 @@ async function start(): Promise<void> {
     fetchLateParts();
     await fetchTheRest(opened.store);
   }
-  whenIdle(loadAllScreens);
-  whenIdle(startUpdates);
+  idle().then(loadAllScreens);
+  idle().then(startUpdates);
 }
 
 start();

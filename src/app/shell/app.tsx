@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { ClockStrip } from '#app/clocks/clock-strip.tsx';
+import { idle } from '#app/platform/idle.ts';
 import { matchPath, type Params, path } from '#app/router.ts';
 import { shelfIsThere } from '#app/state/documents.ts';
 import { shop } from '#app/state/shop.ts';
@@ -15,9 +16,13 @@ import './height.css';
 
 const loaded = new Map<string, ScreenType>();
 
-/** Fetches every screen into memory, so that an update of the cache cannot pull one away from an open page. */
+/**
+ * Fetches every screen into memory, so that an update of the cache cannot pull one away from an open page; one at a
+ * time, so that a thumb that comes down meanwhile is not kept waiting.
+ */
 export async function loadAllScreens(): Promise<void> {
   for (const route of routes) {
+    await idle();
     try {
       loaded.set(route.pattern, await route.load());
     } catch {
