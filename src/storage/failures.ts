@@ -19,7 +19,7 @@ export function asWriteError(error: unknown): WriteError {
     return new WriteError('refused', { cause: error });
   }
   if (names.includes('VersionError')) return new WriteError('newerVersion', { cause: error });
-  return new WriteError('closed', { cause: error });
+  return new WriteError(connectionWasLost(error) ? 'closed' : 'failed', { cause: error });
 }
 
 /** iOS cuts the connection of a page in the background; the page lives on and finds out at its next request. */

@@ -63,6 +63,10 @@ export class Lines {
     return this.slot !== undefined;
   }
 
+  stopped(): boolean {
+    return this.failed && this.taken !== undefined;
+  }
+
   /** Resolves when the lines are flushed, or when the file had to be given up; `kept` tells. */
   async append(records: readonly string[]): Promise<void> {
     await this.ready;

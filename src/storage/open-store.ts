@@ -172,6 +172,7 @@ function assemble(parts: Parts): Store {
     onLost: (listener) => connection.onLost(listener),
     counts: () => reader.counts(),
     linesKept: () => lines.kept(),
+    linesStopped: () => lines.stopped(),
     backup: (options) => backupOf(connection, options),
     async restore(checked, watched) {
       const { restore } = await import('./restore.ts');

@@ -20,7 +20,7 @@ export interface Batch {
 }
 
 /** Why a write did not happen. Words for people are made in the app. */
-export type WriteFailure = 'full' | 'closed' | 'newerVersion' | 'refused';
+export type WriteFailure = 'full' | 'closed' | 'newerVersion' | 'refused' | 'failed';
 export class WriteError extends Error {
   constructor(
     readonly reason: WriteFailure,
@@ -92,6 +92,8 @@ export interface Store {
   counts(): Promise<Counts>;
   /** Whether the second copy, the lines file, is being kept; false until it is open, a moment after the database. */
   linesKept(): boolean;
+  /** It was kept and had to be given up: this page goes on without, and the next opening makes up for it. */
+  linesStopped(): boolean;
   /** `only`: some subjects and documents, in the same form, for another phone to merge. */
   backup(options: BackupOptions): AsyncGenerator<string>;
   /**

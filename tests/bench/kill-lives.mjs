@@ -34,6 +34,7 @@ const none = () => ({
   refilledLines: 0,
   refilledFiles: 0,
   launchesTriedAgain: 0,
+  livesNotCounted: 0,
 });
 
 /** @typedef {ReturnType<typeof none>} Sums */
@@ -188,10 +189,16 @@ export async function runKills({ address, kills, atOnce, say = () => {}, onLife 
       try {
         const phone = new Phone(profile, address, sums, say);
         for (let i = 0; i < lives; i++) {
-          await phone.live();
+          await phone.live().catch((error) => {
+            // A machine too busy to bring the page up is no word on the app: such a life is left out of the count.
+            sums.livesNotCounted += 1;
+            say(`a life did not begin: ${error.message.split('\n')[0]}`);
+          });
           onLife(sums);
         }
-        await phone.live({ last: true });
+        await phone.live({ last: true }).catch(() => {
+          sums.livesNotCounted += 1;
+        });
       } finally {
         await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
       }

@@ -69,8 +69,9 @@ export function Kept() {
       )}
       {!secondCopy && (
         <Warning kind="amber" title="There is one copy only">
-          This browser gives the app no place for a second copy beside the record, as a private window may
-          not. Save a backup after every tube.
+          {theStore().linesStopped()
+            ? 'The second copy could not be written and has stopped. Open the app again: then it gets what it lacks.'
+            : 'This browser gives the app no place for a second copy beside the record, as a private window may not. Save a backup after every tube.'}
         </Warning>
       )}
       <Lines

@@ -15,8 +15,10 @@ export const unsaved = signal<readonly Unsaved[]>([]);
 function says(batch: Batch): string {
   // What a new header's own entries name is as new as its id.
   const begun = new Set(batch.headers?.map((header) => header.id));
-  return JSON.stringify(batch, (key, value) =>
-    ['id', 'recordedAt', 'happenedAt', 'clock', 'at', 'parents'].includes(key) ||
+  // A document just begun gets a new name at every press.
+  const revisions = batch.revisions?.map((r) => (r.parents.length === 0 ? { ...r, doc: '' } : r));
+  return JSON.stringify({ ...batch, revisions }, (key, value) =>
+    ['id', 'recordedAt', 'happenedAt', 'startedAt', 'clock', 'at', 'parents'].includes(key) ||
     (key === 'subject' && begun.has(value))
       ? undefined
       : value,
