@@ -1,3 +1,4 @@
+import { useSticks } from '#app/parts/sticks.ts';
 import { path } from '#app/router.ts';
 import { late } from '#app/shell/late.ts';
 import { formatClockTime } from '#shared/units/time.ts';
@@ -89,11 +90,12 @@ function Further({ clocks }: { clocks: readonly RunningClock[] }) {
 
 /** Running clocks stand at the top of every screen, the most urgent first; a tap fills the screen with them. */
 export function ClockStrip() {
+  const head = useSticks('top');
   const [first, ...rest] = runningClocks.value;
   if (!first || path.value === '/clocks') return null;
   const tape = tapeBeside(first, rest);
   return (
-    <aside class={`clock-strip clock-${toneFor(first)}`} aria-label="Running clocks">
+    <aside class={`clock-strip clock-${toneFor(first)}`} aria-label="Running clocks" ref={head}>
       <a href="#/clocks" class="clock-strip-link">
         <First clock={first} tape={tape} />
         <Further clocks={rest.filter((c) => c !== tape)} />

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { late } from '#app/shell/late.ts';
+import { useSticks } from './sticks.ts';
 import { UnitsSwitch } from './units-switch.tsx';
 import './screen.css';
 
@@ -20,6 +21,7 @@ interface Props {
 /** One screen: what it asks at the top, what it shows, and what a thumb can do at the bottom. */
 export function Screen({ kicker, title, back, actions, keys, children }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
+  const foot = useSticks('bottom');
   useEffect(() => {
     document.title = `${title} · Tubewright`;
     heading.current?.focus({ preventScroll: true });
@@ -46,7 +48,7 @@ export function Screen({ kicker, title, back, actions, keys, children }: Props) 
         {children}
       </main>
       {actions && (
-        <section class="screen-actions" aria-label="Actions">
+        <section class="screen-actions" aria-label="Actions" ref={foot}>
           {keys && back && (
             <a class="secondary" href={`#${back.to}`}>
               ‹ {back.label}
