@@ -7,6 +7,7 @@ import { Journal } from './journal.ts';
 import type { Materials } from './materials.ts';
 import type { OvenLoad } from './oven-load.ts';
 import { minute } from './shop-time.ts';
+import type { Rolls } from './stock.ts';
 
 /** How one cup went. */
 export interface CupStory {
@@ -19,7 +20,7 @@ export interface CupStory {
 }
 
 /** One build as it went: when, and what was out of the ordinary. */
-export interface BuildStory {
+export interface BuildStory extends Rolls {
   number: number;
   seed: number;
   prepAt: number;

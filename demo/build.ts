@@ -6,6 +6,7 @@ import { drawing, onScale } from './draw.ts';
 import { device, type Ids } from './journal.ts';
 import { type Materials, materialsOf } from './materials.ts';
 import type { PlanRevision } from './plans.ts';
+import { weighedCloth, weighedDoc } from './shelf.ts';
 import { minute, shopZone } from './shop-time.ts';
 import { work } from './step-work.ts';
 import { drawFromLots } from './stock.ts';
@@ -53,7 +54,7 @@ export function startBuild(plan: PlanRevision, story: BuildStory, ids: Ids): Bui
     plan,
     cloth,
     clothMass: onScale(clothOf(plan, materials) * drawing(story.seed * 31)(0.992, 1.008)).mass,
-    ...(plan.body.clothAmount.by === 'area' && { clothArea: plan.body.clothAmount.area }),
+    ...areaOf(plan.body),
     resin,
     takes: takesOf(plan.body, materials),
     release,
@@ -71,6 +72,13 @@ export function startBuild(plan: PlanRevision, story: BuildStory, ids: Ids): Bui
   };
 }
 
+/** As planned, or as its wall says where that is of one cloth: what the cut cloth weighed tells its areal weight. */
+function areaOf({ clothAmount, wall, cloth }: PlanRevision['body']): Pick<BuildHeader, 'clothArea'> {
+  if (clothAmount.by === 'area') return { clothArea: clothAmount.area };
+  const one = wall?.pieces.every((p) => p.kind === 'cloth' && (p.material ?? cloth) === weighedDoc);
+  return one ? { clothArea: clothAmount.mass / weighedCloth.arealWeight } : {};
+}
+
 function takesOf({ cloth: item, resin, tape, clothAmount }: PlanRevision['body'], { cloth }: Materials) {
   const area = clothAmount.by === 'area' ? clothAmount.area : clothAmount.mass / cloth.arealWeight;
   return { cloths: [{ item, area }], resin, ...(tape && { tape }) };
@@ -83,7 +91,7 @@ function clothOf({ body: { clothAmount } }: PlanRevision, { cloth }: Materials):
 /** Works the route from its first step to the one the story stops at. */
 export function runBuild(header: BuildHeader, plan: PlanRevision, story: BuildStory, ids: Ids): Build {
   const bench = new Bench(story, plan.body, materialsOf(plan.body), header, ids);
-  drawFromLots(header, plan, bench.journal);
+  drawFromLots(header, plan, story, bench.journal);
   const late = new Set(story.tickedLate?.steps);
   for (const { stage, steps } of header.route) {
     beginStage(bench, stage);

@@ -3,7 +3,7 @@ import { shopZone } from './shop-time.ts';
 
 export const device = 'demo-phone';
 
-type Draft = EntryDraft extends infer D
+export type Draft = EntryDraft extends infer D
   ? D extends unknown
     ? Omit<D, 'subject' | 'happenedAt'>
     : never

@@ -4,16 +4,14 @@ import { starterRevisions } from '#shared/reference/starter-shelf.ts';
 import type { BuildStory } from './bench.ts';
 import { type Build, runBuild, startBuild } from './build.ts';
 import { Ids, Journal } from './journal.ts';
-import { heat, holdBegins } from './oven.ts';
+import { loggerDraft, runaway } from './logged.ts';
+import { heat, holdBegins, lags } from './oven.ts';
 import { type Firing, fire, type OvenLoad } from './oven-load.ts';
 import { clothRevision, mandrelRevision, type PlanRevision, plans } from './plans.ts';
 import { minute } from './shop-time.ts';
 import { stock } from './stock.ts';
 import { boomOne, lit, lowerMastOne, spritOne, spritTwo, upperMastOne } from './stories-past.ts';
 import { boomTwo, heldFor, lowerMastTwo, spritThree, upperMastTwo } from './stories-today.ts';
-
-/** Thin aluminum tubes follow the air in 5 to 9 minutes: common practice, no source. */
-const lags = { Boom: 7, 'Upper mast': 7.5, Sprit: 5.5, 'Lower mast': 9 };
 
 type Planned = { plan: PlanRevision; story: BuildStory };
 
@@ -61,7 +59,6 @@ type Load = ReturnType<typeof cured>;
 
 function pastLoads(ids: Ids, plan: Plans, now: number): Load[] {
   const until = now;
-  const runaway = { from: 165, found: 194, climbs: 1.1 };
   const together = [
     { plan: plan.upperMast, story: upperMastOne(now) },
     { plan: plan.spritSlow, story: spritTwo(now) },
@@ -74,6 +71,7 @@ function pastLoads(ids: Ids, plan: Plans, now: number): Load[] {
       litAt: lit.lowerMast(now),
       until,
       runaway,
+      logger: loggerDraft,
       notes: stuck,
     }),
     cured(ids, together, { number: 4, litAt: lit.upperMastAndSprit(now), until }),

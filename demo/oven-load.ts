@@ -2,9 +2,9 @@ import type { AnyEntry } from '#shared/record/entry.ts';
 import { type Channel, type OvenLoadHeader, ovenLoadVersion } from '#shared/record/oven-load.ts';
 import type { Plan } from '#shared/record/plan.ts';
 import { drawing, onMeter } from './draw.ts';
-import { device, type Ids, Journal } from './journal.ts';
+import { type Draft, device, type Ids, Journal } from './journal.ts';
 import { materialsOf } from './materials.ts';
-import { type Heat, heat, holdBegins, msAfter, type Runaway } from './oven.ts';
+import { type Heat, heat, holdBegins, msAfter, type Runaway, turnedOff } from './oven.ts';
 import { minute, shopZone } from './shop-time.ts';
 
 export interface Firing {
@@ -15,6 +15,8 @@ export interface Firing {
   /** Nothing is known after this. */
   until: number;
   runaway?: Runaway;
+  /** A logger ran along; its file was brought in when the load was out. */
+  logger?: (header: OvenLoadHeader, litAt: number) => Draft;
   notes?: readonly { minutes: number; text: string }[];
 }
 
@@ -24,12 +26,6 @@ export interface OvenLoad {
   litAt: number;
   offAt: number;
   outAt: number;
-}
-
-/** How long the schedule is on, from lit to the end of the hold, minutes. */
-function held(firing: Firing, begins: number): number {
-  const hold = firing.plan.schedule.stages.find((s) => s.kind === 'hold');
-  return begins + Math.round((hold?.lasts ?? 0) / 60) + 2;
 }
 
 function channelsOf(firing: Firing, ids: Ids): Channel[] {
@@ -75,7 +71,7 @@ export function fire(firing: Firing, ids: Ids): OvenLoad {
     firing.runaway,
   );
   const begins = holdBegins(warmth, plan.schedule);
-  const off = held(firing, begins);
+  const off = turnedOff(warmth, plan.schedule);
   const [offAt, outAt] = [msAfter(litAt, off), msAfter(litAt, off + 75)];
   join(firing, header, journal);
   journal.write(litAt, { kind: 'ovenStage', stage: 'lit' });
@@ -87,6 +83,7 @@ export function fire(firing: Firing, ids: Ids): OvenLoad {
   if (offAt <= until) journal.write(offAt, { kind: 'ovenStage', stage: 'off' });
   if (outAt <= until) {
     journal.write(outAt, { kind: 'ovenStage', stage: 'out' });
+    if (firing.logger) journal.write(outAt + minute, firing.logger(header, litAt));
     journal.write(outAt + 2 * minute, { kind: 'closed' });
   }
   return { header, entries: journal.entries, litAt, offAt, outAt };

@@ -2,9 +2,11 @@ import { interpolateProfile } from '#calc';
 import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import { minute } from './shop-time.ts';
 
-// How long each takes to follow, minutes: air behind its thermostat, thin aluminum tube behind air
-// (5 to 9 min: common practice, no source).
+/** The air follows its thermostat in so many minutes: common practice, no source. */
 const airFollows = 2.5;
+
+/** Thin aluminum tubes follow the air in 5 to 9 minutes: common practice, no source. */
+export const lags = { Boom: 7, 'Upper mast': 7.5, Sprit: 5.5, 'Lower mast': 9 };
 
 export interface Runaway {
   /** The thermostat sticks and is found, minutes after the oven was lit. */
@@ -62,6 +64,12 @@ function thermostat({ start, stages }: CureSchedule, runaway?: Runaway) {
 export function holdBegins({ parts }: Heat, schedule: CureSchedule): number {
   const first = parts.map((series) => series.findIndex((kelvin) => kelvin >= schedule.holdLow));
   return Math.max(...first);
+}
+
+/** When it is turned off, minutes after it was lit: two minutes after the hold is over. */
+export function turnedOff(warmth: Heat, schedule: CureSchedule): number {
+  const hold = schedule.stages.find((s) => s.kind === 'hold');
+  return holdBegins(warmth, schedule) + Math.round((hold?.lasts ?? 0) / 60) + 2;
 }
 
 export const msAfter = (lit: number, minutes: number) => lit + minutes * minute;

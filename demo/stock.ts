@@ -15,7 +15,7 @@ const fast = 'starter-resin-laminating-fast';
 const warm = 'starter-resin-warm-cure';
 const tape = 'starter-tape-polyester-25';
 
-/** Rolls, cans and reels: one roll nearly gone, one bottle open for too long. */
+/** Rolls, cans and reels: one roll used up to its end, one bottle open for too long. */
 function lots(now: number): Record<string, Lot> {
   const came = (days: number) => daysBack(now, days, '17:30');
   return {
@@ -23,9 +23,18 @@ function lots(now: number): Record<string, Lot> {
       name: 'Roll 2',
       of: 'cloth',
       item: plain,
-      received: 5,
+      received: 3,
       receivedAt: came(44),
       openedAt: came(41),
+      price: 126,
+    },
+    'demo-lot-plain-3': {
+      name: 'Roll 3',
+      of: 'cloth',
+      item: plain,
+      received: 5,
+      receivedAt: came(4),
+      openedAt: came(3),
       price: 205,
     },
     'demo-lot-twill-1': {
@@ -80,6 +89,13 @@ function lots(now: number): Record<string, Lot> {
   };
 }
 
+/** The roll that a build's cloth is from, and what another roll gave because it was not enough. */
+export interface Rolls {
+  roll?: string;
+  /** m2 */
+  rest?: { lot: string; area: number };
+}
+
 /** Meters that went on, by the length of the tube: half over, there and back. */
 const tapePerMeter = 22;
 
@@ -92,16 +108,27 @@ function takesFrom({ body }: PlanRevision): [of: LotKind, item: string][] {
   ] as [LotKind, string][];
 }
 
-/** Which lots a build was started with. */
-export function drawFromLots(header: BuildHeader, plan: PlanRevision, journal: Journal): void {
-  const shelf = Object.entries(lots(header.startedAt));
+/** Which lots a build was started with: the first of its kind, or the roll that its story names. */
+export function drawFromLots(
+  header: BuildHeader,
+  plan: PlanRevision,
+  { roll, rest }: Rolls,
+  journal: Journal,
+): void {
+  const shelf = lots(header.startedAt);
   for (const [of, item] of takesFrom(plan)) {
-    const found = shelf.find(([, lot]) => lot.of === of && lot.item === item);
+    const found = Object.entries(shelf).find(([, lot]) => lot.of === of && lot.item === item);
     if (!found) continue;
-    const [lot, { name: label }] = found;
+    const lot = of === 'cloth' && roll !== undefined ? roll : found[0];
+    const label = shelf[lot]?.name ?? lot;
     const amount = of === 'tape' ? { amount: Math.round(tapePerMeter * plan.body.tubeLength * 10) / 10 } : {};
     journal.write(header.startedAt, { kind: 'lotDrawn', of, lot, label, item, ...amount });
   }
+  if (!rest) return;
+  const { lot, area: amount } = rest;
+  const label = shelf[lot]?.name ?? lot;
+  const more = { lot, label, item: plan.body.cloth, amount, besides: true } as const;
+  journal.write(header.startedAt, { kind: 'lotDrawn', of: 'cloth', ...more });
 }
 
 function first<T extends DocType>(type: T, doc: string, at: number, body: Body<T>): RevisionOf<T> {
@@ -181,7 +208,9 @@ export function stock(
 ): (RevisionOf<'lot'> | RevisionOf<'structure'>)[] {
   const at = daysBack(now, 39, '18:10');
   return [
-    ...Object.entries(lots(now)).map(([doc, lot]) => first('lot', doc, at, lot)),
+    ...Object.entries(lots(now)).map(([doc, lot]) =>
+      first('lot', doc, Math.max(at, lot.openedAt ?? lot.receivedAt), lot),
+    ),
     first('structure', 'demo-structure-spars', daysBack(now, 9, '20:40'), sparSet(builds)),
   ];
 }

@@ -23,6 +23,7 @@ export function spritThree(now: number, litAt: number): BuildStory {
   return {
     number: 3,
     seed: 73,
+    roll: 'demo-lot-plain-3',
     prepAt: daysBack(now, 2, '13:20'),
     setUpAt: litAt - 104 * minute,
     hardenerAt: litAt - 66 * minute,
@@ -32,12 +33,13 @@ export function spritThree(now: number, litAt: number): BuildStory {
   };
 }
 
-/** Hardener is in the first of its cups. */
+/** Hardener is in the first of its cups. Roll 2 came to its end in it: the last of its cloth is from roll 3. */
 export function boomTwo(now: number): BuildStory {
   return {
     number: 2,
     seed: 85,
     prepAt: daysBack(now, 2, '08:05'),
+    rest: { lot: 'demo-lot-plain-3', area: 0.12 },
     setUpAt: now - 52 * minute,
     hardenerAt: now - cupSince,
     surroundings: { air: 23, resin: 23, mandrel: 22, humidity: 47 },
@@ -52,6 +54,7 @@ export function lowerMastTwo(now: number): BuildStory {
   return {
     number: 2,
     seed: 97,
+    roll: 'demo-lot-plain-3',
     prepAt: daysBack(now, 0, '06:02'),
     squeezedOut: 0.1,
     stopAt: 'cut-weighed',

@@ -1,6 +1,8 @@
-const times = ['happenedAt', 'recordedAt', 'startedAt', 'at'];
+const times = ['happenedAt', 'recordedAt', 'startedAt', 'addedAt', 'at'];
 /** Days that stand in a lot itself. */
 const ofLot = ['receivedAt', 'openedAt', 'expiresAt'];
+/** When a logger's count began, and the stretch that its file tells of. */
+const ofFile = ['startsAt', 'from', 'until'];
 
 /**
  * A record as if everything in it had happened `by` ms later, lived in another zone (minutes east of UTC). For the demo
@@ -13,7 +15,13 @@ export function moveTimes<R extends object>(record: R, by: number, zone: number)
   const { plan } = moved;
   if (isObject(plan)) moved.plan = moveTimes(plan, by, zone);
   if (moved.type === 'lot' && isObject(moved.body)) moved.body = shifted(moved.body, ofLot, by);
-  return moved as R;
+  if (moved.kind !== 'loggerFile') return moved as R;
+  const { repairs } = moved;
+  return {
+    ...shifted(moved, ofFile, by),
+    clockZone: zone,
+    ...(isObject(repairs) && { repairs: shifted(repairs, ofFile, by) }),
+  } as R;
 }
 
 const isObject = (value: unknown): value is object => typeof value === 'object' && value !== null;

@@ -1,7 +1,13 @@
 import { backupFormat, backupVersion, countLines } from './backup-format.ts';
 import { crc32, hex32 } from './crc32.ts';
 
-const stores = { revision: 'revisions', build: 'headers', ovenLoad: 'headers', entry: 'entries' } as const;
+const stores = {
+  revision: 'revisions',
+  build: 'headers',
+  ovenLoad: 'headers',
+  entry: 'entries',
+  photo: 'photos',
+} as const;
 
 /** A backup of a few records as one text; what a whole shop needs is in backup.ts. */
 export function backupOf(

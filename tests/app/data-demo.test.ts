@@ -28,7 +28,7 @@ describe('the demo shop on this phone', () => {
     const moved = await demoRecords(text, now, zone);
     const lines = text.trim().split('\n').slice(1, -1);
     expect(moved.map((m) => m.id)).toEqual(lines.map((line) => JSON.parse(line).id));
-    expect(moved.filter((m) => !readRecord(m).ok)).toEqual([]);
+    expect(moved.filter((m) => m.record !== 'photo' && !readRecord(m).ok)).toEqual([]);
   });
 
   it('leaves the starter shelf as it is on every phone, so that it cannot come in twice', async () => {

@@ -29,7 +29,7 @@ describe('what is said of a backup', () => {
   it('names everything it holds', async () => {
     const checked = await checkBackup(new Blob([demoBackup()]));
     expect(checked.ok && holdsWords(checked.holds)).toMatch(
-      /^9 builds, 5 oven loads, [\d,]+ lines of their records, \d+ revisions of shelf and plans$/,
+      /^9 builds, 5 oven loads, [\d,]+ lines of their records, \d+ revisions of shelf and plans, 1 logger’s file$/,
     );
   });
 

@@ -1,6 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { describe, expect, it } from 'vitest';
+import { derive } from '#app/logger/derive.ts';
+import { openKnown } from '#app/logger/open-file.ts';
+import { readColumns } from '#app/logger/read-columns.ts';
 import { laidAt } from '#app/results/laid-at.ts';
+import { drawsOf } from '#app/state/draws.ts';
 import {
   cureTimeUsed,
   fiberVolumeFraction,
@@ -16,7 +20,9 @@ import { foldOvenLoad } from '#shared/record/oven-state.ts';
 import { readRecord, type StoredRecord } from '#shared/record/read.ts';
 import { heads } from '#shared/record/revision.ts';
 import { checkBackup } from '#storage/backup-check.ts';
+import { fromBase64 } from '#storage/base64.ts';
 import { demoBackup } from '../../demo/backup-text.ts';
+import { loggerBytes } from '../../demo/logged.ts';
 import { demoShop } from '../../demo/make-shop.ts';
 import { hardenerPerResin } from '../../demo/materials.ts';
 import { anchor } from '../../demo/shop-time.ts';
@@ -169,6 +175,29 @@ describe('what the demo shop weighed', () => {
   });
 });
 
+describe('what the demo shop has on its rolls', () => {
+  it('weighs three tubes of one roll whose area is known, each within a hundredth of what it was told', () => {
+    const weights = builds.flatMap((b) => {
+      const { clothArea } = b.header;
+      const rolls = drawsOf(b).filter((d) => d.of === 'cloth');
+      const ofOne = rolls.length === 1 && rolls[0]?.lot === 'demo-lot-plain-2';
+      return ofOne && clothArea !== undefined ? [mass(b, 'cutCloth') / clothArea] : [];
+    });
+    expect(weights.length).toBe(3);
+    for (const w of weights) expect(w / 0.1958).toBeCloseTo(1, 1.7);
+  });
+
+  it('has a roll that one tube took to its end, with the rest of its cloth from the next roll', () => {
+    const cloth = builds.flatMap((b) => drawsOf(b).filter((d) => d.of === 'cloth'));
+    const taken = (lot: string) => cloth.filter((d) => d.lot === lot).reduce((sum, d) => sum + d.amount, 0);
+    expect(drawsOf(build('Boom no. 2')).map((d) => d.lot)).toEqual(
+      expect.arrayContaining(['demo-lot-plain-2', 'demo-lot-plain-3']),
+    );
+    expect(taken('demo-lot-plain-2')).toBeGreaterThan(2.9);
+    expect(taken('demo-lot-plain-2')).toBeLessThanOrEqual(3);
+  });
+});
+
 describe('what went wrong in the demo shop', () => {
   it('is a weight with one zero too many, corrected, and its earlier wording kept', () => {
     const cured = build('Lower mast no. 1').weights.get('cured');
@@ -243,6 +272,28 @@ describe('the oven loads of the demo shop', () => {
         }
       }
     }
+  });
+
+  it('has a logger’s file, whose bytes the backup carries and which reads again as it was taken in', () => {
+    const files = ovens.flatMap((o) => o.loggerFiles.map(({ entry }) => ({ entry, out: o.outAt })));
+    expect(files.length).toBe(1);
+    const [{ entry, out } = { entry: undefined }] = files;
+    if (!entry) throw new Error('no file');
+    const bytes = fromBase64(loggerBytes.data);
+    expect(bytes?.length).toBe(entry.bytes);
+    expect(loggerBytes.hash).toBe(entry.hash);
+    const { dialect, columns, startsAt, clockZone: zone } = entry;
+    const table = openKnown(bytes ?? new Uint8Array(), dialect);
+    const raw = readColumns(table, dialect, columns, { zone, startsAt: startsAt ?? 0, shift: 0 });
+    const derived = derive(raw, entry.repairs);
+    expect(derived.map((d) => d.at.length)).toEqual(entry.series.map((s) => s.readings));
+    expect(derived.map((d) => d.at[0])).toEqual([entry.from, entry.from]);
+    expect(derived.map((d) => d.at.at(-1))).toEqual([entry.until, entry.until]);
+    // It sees the peak between two looks at the meter.
+    const [air, part] = entry.series.map((s) => s.highest ?? 0);
+    expect(part).toBeGreaterThan(368);
+    expect(air).toBeGreaterThan(part ?? 0);
+    expect(entry.until).toBeLessThan(out ?? 0);
   });
 
   it('gave every closed build the cure its resin asks for', () => {

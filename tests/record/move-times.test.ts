@@ -29,7 +29,9 @@ describe('moving the times of the demo shop', () => {
   it('gives the shop that would have been made for that moment, but for its ids', () => {
     const later = anchor + 12_345_678;
     const times = (list: object[]) =>
-      JSON.stringify(list).match(/"(happenedAt|recordedAt|startedAt|receivedAt|openedAt|expiresAt|at)":\d+/g);
+      JSON.stringify(list).match(
+        /"(happenedAt|recordedAt|startedAt|startsAt|receivedAt|openedAt|expiresAt|at|from|until)":\d+/g,
+      );
     const moved = demoShop(anchor).map((r) => moveTimes(r, later - anchor, -240));
     expect(times(moved)).toEqual(times(demoShop(later)));
   });
