@@ -19,7 +19,8 @@ export function entriesOf(subject: string, events: readonly Event[]): Entry[] {
     ...rest,
     record: 'entry',
     v: 1,
-    id: `${subject}-${String(i).padStart(4, '0')}`,
+    // Sorts before every id that the app makes, as what was written earlier does.
+    id: `0-${subject}-${String(i).padStart(4, '0')}`,
     subject,
     happenedAt: minutes(minute),
     recordedAt: minutes(minute),

@@ -46,6 +46,8 @@ test('the demo shop comes and goes without a byte of the own record changed', as
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   await seed(page, [{ ...buildHeader, name: 'Own tube' }]);
   await expect(page.getByText('Own tube no. 1').first()).toBeVisible();
+  // The starter shelf comes after the first screen.
+  await expect.poll(async () => (await ownRecord(page)).all).toContain('starter-tape');
   const before = await ownRecord(page);
   expect(before.names).toEqual(['tubewright']);
 

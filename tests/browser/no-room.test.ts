@@ -52,7 +52,7 @@ test('with the phone full a tick and a note with its photo say so, stay, and are
   await expect(page.getByRole('checkbox', { checked: true })).toHaveCount(2);
   await page.goto(page.url().replace('/build/', '/record/build/'));
   await expect(timeLine(page)).toHaveCount(3);
-  await expect(page.getByText('Scratch at 400 mm')).toBeVisible();
+  await expect(page.getByRole('list', { name: 'Photos' }).getByText('Scratch at 400 mm')).toBeVisible();
   await expect(page.getByText('This photo is not on this phone.')).toBeHidden();
 });
 
