@@ -19,6 +19,7 @@ import { followTheme, settingsKey, takeSettings } from './state/settings.ts';
 import { openShop } from './state/shop.ts';
 import { putStarterShelf } from './state/starter.ts';
 import './styles/base.css';
+import './styles/forced-colors.css';
 import type { Store } from '#storage/store.ts';
 
 /** A page in the background draws nothing: it goes on after this, ms */

@@ -5,7 +5,7 @@ import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
 import { inUnits } from '#shared/units/format.ts';
 import { Hatch } from './hatch.tsx';
-import { useWidth } from './use-width.ts';
+import { letterScale, useWidth } from './use-width.ts';
 import './heat-plot.css';
 
 export interface HeatScale {
@@ -37,14 +37,40 @@ interface Props {
   children: (scale: HeatScale) => ComponentChildren;
 }
 
-const pad = { left: 34, right: 26, top: 18, bottom: 20 };
+/** px round the plot, for letters of the usual size */
+const usual = { left: 34, right: 26, top: 18, bottom: 20 };
 const band = 10;
-/** px a letter of a limit's name takes */
+/** px a letter of a limit's name takes, of the usual size */
 const letter = 6.6;
 
+interface Room {
+  left: number;
+  right: number;
+  top: number;
+  bottom: number;
+  /** How many times the usual size letters are. */
+  letters: number;
+}
+
+function roomFor(letters: number): Room {
+  const { left, right, top, bottom } = usual;
+  return {
+    left: letters * left,
+    right: letters * right,
+    top: letters * top,
+    bottom: letters * bottom,
+    letters,
+  };
+}
+
+interface LimitProps {
+  limit: PlotLimit;
+  scale: HeatScale;
+}
+
 /** Hatched from the limit up. */
-function Limit({ limit, hatch, scale }: { limit: PlotLimit; hatch: string; scale: HeatScale }) {
-  const [left, right] = [pad.left, pad.left + scale.width];
+function Limit({ limit, hatch, scale, left }: LimitProps & { hatch: string; left: number }) {
+  const right = left + scale.width;
   const y = scale.y(limit.at);
   return (
     <>
@@ -56,9 +82,9 @@ function Limit({ limit, hatch, scale }: { limit: PlotLimit; hatch: string; scale
 }
 
 /** Neighbors put their names at opposite ends, so that they never lie on each other; over every line. */
-function LimitName({ limit, i, scale }: { limit: PlotLimit; i: number; scale: HeatScale }) {
+function LimitName({ limit, i, scale, pad }: LimitProps & { i: number; pad: Room }) {
   const value = show(limit.at, 'temperature', 0);
-  const fits = Math.floor(scale.width / letter) - value.length - 1;
+  const fits = Math.floor(scale.width / (letter * pad.letters)) - value.length - 1;
   const name = limit.name.length > fits ? `${limit.name.slice(0, fits - 1)}…` : limit.name;
   const atRight = i % 2 === 0;
   return (
@@ -76,6 +102,7 @@ function LimitName({ limit, i, scale }: { limit: PlotLimit; i: number; scale: He
 /** Temperature over time as a builder draws it: degrees up the side, hours along the foot, limits hatched. */
 export function HeatPlot({ label, height, from, to, coldest, hottest, limits = [], children }: Props) {
   const { ref, width } = useWidth<HTMLDivElement>();
+  const pad = roomFor(letterScale());
   const hatch = useId().replace(/[^\w-]/g, '');
   const inside = Math.max(1, width.value - pad.left - pad.right);
   const shown = (k: number) => inUnits(k, { quantity: 'temperature', system: settings.value.units }).value;
@@ -95,19 +122,19 @@ export function HeatPlot({ label, height, from, to, coldest, hottest, limits = [
         {ticks(low, high, 4).map((t) => (
           <g key={t}>
             <line class="heat-grid" x1={pad.left} x2={pad.left + inside} y1={degreesY(t)} y2={degreesY(t)} />
-            <text x={pad.left - 6} y={degreesY(t) + 4} text-anchor="end">
+            <text x={pad.left - 6} y={degreesY(t) + 4 * pad.letters} text-anchor="end">
               {t}
             </text>
           </g>
         ))}
         {limits.map((limit) => (
-          <Limit key={`${limit.name} ${limit.at}`} limit={limit} hatch={hatch} scale={scale} />
+          <Limit key={`${limit.name} ${limit.at}`} {...{ limit, hatch, scale }} left={pad.left} />
         ))}
         {children(scale)}
         {limits.map((limit, i) => (
-          <LimitName key={`${limit.name} ${limit.at}`} limit={limit} i={i} scale={scale} />
+          <LimitName key={`${limit.name} ${limit.at}`} {...{ limit, i, scale, pad }} />
         ))}
-        {ticks(from / 3600, to / 3600, 5).map((h) => (
+        {ticks(from / 3600, to / 3600, pad.letters > 1.4 ? 3 : 5).map((h) => (
           <text key={h} x={scale.x(h * 3600)} y={height - 4} text-anchor="middle">
             {h} h
           </text>

@@ -57,7 +57,13 @@ export function Rule({
   );
   const minor = ticks(from, to, 24).filter((t) => t >= from && t <= to);
   return (
-    <svg class={`rule rule-${tone}`} width="100%" height={top + height + 18} role="img" aria-label={label}>
+    <svg
+      class={`rule rule-${tone}`}
+      width="100%"
+      style={{ height: `calc(${top + height}px + 1.125rem)` }}
+      role="img"
+      aria-label={label}
+    >
       <Hatch id={hatch} />
       {zones.map((z) => (
         <g key={`${z.from}`}>
@@ -99,8 +105,15 @@ export function Rule({
           y2={top + height}
         />
       ))}
-      {figured.map((t) => (
-        <text key={t} x={percent(t)} y={top + height + 14} text-anchor={anchor(share(t))}>
+      {figured.map((t, i) => (
+        <text
+          key={t}
+          class={(figured.length - 1 - i) % 2 === 1 ? 'rule-between' : undefined}
+          x={percent(t)}
+          y={top + height}
+          dy="1.17em"
+          text-anchor={anchor(share(t))}
+        >
           {figure(t)}
           {unit && t === last ? ` ${unit}` : ''}
         </text>

@@ -16,3 +16,7 @@ export function useWidth<T extends Element>(): { ref: { current: T | null }; wid
   }, [width]);
   return { ref, width };
 }
+
+/** How many times the usual 16 px its reader wants letters to be: what is drawn in px gives them that room. */
+export const letterScale = () =>
+  Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16 || 1;

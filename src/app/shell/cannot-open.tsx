@@ -1,4 +1,6 @@
-import { Action, Secondary } from '#app/parts/action.tsx';
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { Action } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { demoChosen } from '#app/state/chosen-shop.ts';
 import { shop } from '#app/state/shop.ts';
@@ -31,13 +33,19 @@ const leaveDemo = () => import('#app/data/demo.ts').then((m) => m.leaveDemo());
 /** The shop could not be opened: why, and the way out. */
 export function CannotOpen() {
   const state = shop.value;
+  // Fetched when it is wanted: nearly no start gets here.
+  const hold = useSignal<typeof import('#app/parts/hold-action.tsx') | undefined>(undefined);
+  useEffect(() => {
+    if (demoChosen()) import('#app/parts/hold-action.tsx').then((m) => (hold.value = m));
+  }, [hold]);
+  const HoldAction = hold.value?.HoldAction;
   const { title, text } = reasons[state.phase === 'failed' ? state.reason : 'lost'];
   return (
     <Screen
       title={title}
       actions={
         <>
-          {demoChosen() && <Secondary onPress={leaveDemo}>Leave the demo shop</Secondary>}
+          {HoldAction && <HoldAction onHeld={leaveDemo}>Hold to leave the demo shop</HoldAction>}
           <Action onPress={() => location.reload()}>Open it again</Action>
         </>
       }
