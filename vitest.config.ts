@@ -25,7 +25,7 @@ export default defineConfig({
       {
         ...jsx,
         // Found while the tests run, they would make the page reload under a test.
-        optimizeDeps: { include: ['idb', 'uuid', 'zod/mini', 'fast-check', 'odex'] },
+        optimizeDeps: { include: ['idb', 'uuid', 'zod/mini', 'fast-check', 'odex', 'papaparse'] },
         test: {
           name: 'storage',
           include: ['tests/{storage,platform}/**/*.test.ts'],

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { cupToMix, lastReading, nextOf, readingDue } from '#app/bench/bench-now.ts';
+import { cupToMix, nextOf } from '#app/bench/bench-now.ts';
+import { listClocks } from '#app/clocks/clock-list.ts';
+import { lastReading, readingDue } from '#app/oven/reading-due.ts';
 import { buildOf, cupOf, minutes, ovenOf, ticksOf } from './shop-of.ts';
 
 const beforeMix = ['mandrelPrep', 'release', 'cut', 'setUp'].flatMap((stage) => ticksOf(stage, 0));
@@ -68,6 +70,20 @@ describe('the next reading of an oven load', () => {
     const { readEvery, holdLow } = ovenOf([]).header.schedule;
     expect(readEvery).toBeGreaterThan(15 * 60);
     expect(readingDue(ovenOf([lit, read(40, holdLow), read(20, 310)]))).toBe(minutes(40 + readEvery / 60));
+  });
+
+  it('calls as a clock from when it is due, until it is logged or put off, and not for longer than an hour', () => {
+    const calls = (minute: number, more: Parameters<typeof ovenOf>[0] = []) =>
+      listClocks({ builds: [], ovenLoads: [ovenOf([lit, ...more])], clocks: [] }, minutes(minute)).map(
+        ({ kind, phase, left }) => [kind, phase, left],
+      );
+    expect(calls(19.9)).toEqual([]);
+    expect(calls(22)).toEqual([['reading', 'over', -120]]);
+    expect(calls(22, [read(21, 310)])).toEqual([]);
+    const putOff = { minute: 22, kind: 'clockAnswered' as const, clock: 'reading' };
+    expect(calls(31.9, [putOff])).toEqual([]);
+    expect(calls(32, [putOff])).toEqual([['reading', 'over', -720]]);
+    expect(calls(81)).toEqual([]);
   });
 
   it('shows the newest reading, whatever order they were written in', () => {

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { lastReading } from '#app/bench/bench-now.ts';
 import { assigned, broughtBy, choicesOf, notUsed } from '#app/logger/channel-choices.ts';
 import type { HeatColumn } from '#app/logger/columns.ts';
 import { repairsOf } from '#app/logger/fault.ts';
@@ -8,7 +7,7 @@ import { loggedOf, loggedResults } from '#app/logger/logged-results.ts';
 import { openFile } from '#app/logger/open-file.ts';
 import { asBefore } from '#app/logger/remembered.ts';
 import { tryFile } from '#app/logger/try-file.ts';
-import { nextReadingDue } from '#app/oven/reading-due.ts';
+import { lastReading, nextReadingDue } from '#app/oven/reading-due.ts';
 import { foldOvenLoad } from '#shared/record/oven-state.ts';
 import { bytesOf } from './logger-files.ts';
 import { celsius, entries, lit, load, loadHeader, slow } from './oven-loads.ts';

@@ -116,12 +116,15 @@ test('a schedule over a limit is warned about before it is lit, with by how much
   await expect(page.getByLabel('Lasts', { exact: true })).toHaveValue('12 apples');
 });
 
-test('a temperature is logged in two taps, and stands after a reload', async ({ page }) => {
-  const phone = await open(page, '/oven/oven', burning(held.slice(0, 4)), 100);
+test('a due reading calls, is logged in two taps, and stands after a reload', async ({ page }) => {
+  const phone = await open(page, '/oven/oven', burning(held.slice(0, 4)), 115);
+  const clocks = page.getByRole('complementary', { name: 'Running clocks' });
+  await expect(clocks).toContainText('READ THE OVEN');
   await chip(phone, 67).tap();
   await press(phone, loosely('Log 67 °C'));
   await expect(readings(phone).first()).toContainText(loosely('67 °C'));
   await expect(button(phone, /^Logged 67/)).toBeVisible();
+  await expect(clocks).toBeHidden();
   await page.reload();
   await expect(readings(phone).first()).toContainText(loosely('67 °C'));
   await expect(readings(phone)).toHaveCount(5);

@@ -2,10 +2,8 @@ import { nextCup } from '#app/build/cups-left.ts';
 import { presentStage, presentStep } from '#app/build/position.ts';
 import { stageWords } from '#app/build/stage-words.ts';
 import { mixPlan } from '#app/mix/mix-plan.ts';
-import { loggedUntil, newestReading, nextReadingDue } from '#app/oven/reading-due.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StageName } from '#shared/record/checklist.ts';
-import type { OvenState } from '#shared/record/oven-state.ts';
 
 const mixing: readonly StageName[] = ['mix', 'wetOut'];
 
@@ -34,18 +32,4 @@ export function nextOf(state: BuildState): string {
   const stage = presentStage(state);
   const step = stage && presentStep(stage);
   return step ? `${stageWords[step.stage]}: ${step.step.text}` : 'Route done: weigh it, judge it, close it';
-}
-
-/** When the oven wants its next reading, ms; nothing before it is lit and after it is off. */
-export function readingDue(state: OvenState): number | undefined {
-  if (state.litAt === undefined || state.offAt !== undefined) return undefined;
-  const last = lastReading(state);
-  const warming = last === undefined || last < state.header.schedule.holdLow;
-  return nextReadingDue(state, state.litAt, warming);
-}
-
-/** The newest reading of all channels, K; nothing where a logger's file speaks of a later time */
-export function lastReading(state: OvenState): number | undefined {
-  const newest = newestReading(state);
-  return newest && newest.at >= loggedUntil(state) ? newest.temperature : undefined;
 }

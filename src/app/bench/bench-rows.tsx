@@ -1,13 +1,14 @@
 import { buildName, ovenName } from '#app/clocks/clock-list.ts';
 import { shortFigure } from '#app/clocks/clock-words.ts';
 import { runningClocks } from '#app/clocks/running.ts';
+import { lastReading, readingDue } from '#app/oven/reading-due.ts';
 import { Row } from '#app/parts/rows.tsx';
 import { now } from '#app/state/now.ts';
 import { show } from '#app/state/show.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatAgo, formatClockTime } from '#shared/units/time.ts';
-import { lastReading, nextOf, readingDue } from './bench-now.ts';
+import { nextOf } from './bench-now.ts';
 
 /** A build on the bench: its next step, and its most urgent clock. */
 export function BuildRow({ state }: { state: BuildState }) {

@@ -39,7 +39,7 @@ function sayAll(alarms: readonly Alarm[]): void {
     const title = clock.phase === 'warning' ? clock.name : overSentence(clock);
     const { word, todo } = wordsFor(clock);
     const body = [clock.of, word, todo].filter(Boolean).join('. ');
-    const done = clock.phase === 'over' ? 'It is done' : undefined;
+    const done = clock.phase === 'over' && clock.kind !== 'reading' ? 'It is done' : undefined;
     notify({ title, body, tag: clockKey(clock), hash: '#/clocks', done });
   }
 }

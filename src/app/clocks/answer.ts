@@ -12,7 +12,9 @@ const answerDraft = ({ subject, clock }: RunningClock): EntryDraft => ({
 });
 
 export const answerClock = (clock: RunningClock): Promise<boolean> =>
-  recordUndoable(answerDraft(clock), { said: `${clock.name}: seen` });
+  recordUndoable(answerDraft(clock), {
+    said: clock.kind === 'reading' ? 'Reading put off 10 min' : `${clock.name}: seen`,
+  });
 
 /** Nothing left in the cup; its pot life ends with it. */
 export function emptyCup({ subject, cup, name }: RunningClock): Promise<boolean> {
@@ -27,7 +29,7 @@ export const doneWith = (clock: RunningClock): Promise<boolean> =>
 /** Waits on: the old clock is answered, and a new one lasts as long as was left and so much more, s. */
 export function addTime(clock: RunningClock, seconds: number): Promise<boolean> {
   const { subject, kind, name, warns, step, round, left } = clock;
-  if (kind === 'tape' || kind === 'potLife') return Promise.resolve(false);
+  if (kind === 'tape' || kind === 'potLife' || kind === 'reading') return Promise.resolve(false);
   const drafts: EntryDraft[] = [
     answerDraft(clock),
     {

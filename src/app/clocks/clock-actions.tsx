@@ -1,7 +1,7 @@
 import { Action, Beside, Secondary } from '#app/parts/action.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
 import { UndoLast } from '#app/parts/undo-last.tsx';
-import { back } from '#app/router.ts';
+import { back, go } from '#app/router.ts';
 import { WipeKey } from '#app/wipe/wipe-key.tsx';
 import { addTime, answerClock, doneWith } from './answer.ts';
 import { callingClocks, hearWarnings } from './calling.ts';
@@ -16,6 +16,7 @@ const seen: Record<ClockKind, string> = {
   dry: 'It is dry',
   soak: 'It is soaked through',
   hold: 'The hold is over',
+  reading: 'Log the reading',
   free: 'I have seen it',
 };
 
@@ -24,6 +25,9 @@ const isWait = ({ kind }: RunningClock) => kind === 'dry' || kind === 'soak' || 
 /** Beside the main action: another five minutes, or quiet. */
 function Second({ clock }: { clock: RunningClock }) {
   if (isWait(clock)) return <Secondary onPress={() => addTime(clock, more)}>Add 5 minutes</Secondary>;
+  if (clock.kind === 'reading') {
+    return <Secondary onPress={() => answerClock(clock)}>Put off 10 min</Secondary>;
+  }
   if (clock.kind === 'potLife' && clock.phase === 'over') {
     return <Secondary onPress={() => answerClock(clock)}>Not empty: quiet it</Secondary>;
   }
@@ -57,7 +61,7 @@ export function ClockActions({ clock, onAll }: Props) {
         <HoldAction onHeld={() => answerClock(clock)}>Hold to end it now</HoldAction>
       ) : (
         <Action
-          onPress={() => doneWith(clock)}
+          onPress={() => (clock.kind === 'reading' ? go(clock.to) : doneWith(clock))}
           tone={toneFor(clock) === 'stop' && clock.kind === 'potLife' ? 'stop' : 'main'}
         >
           {seen[clock.kind]}

@@ -1,3 +1,4 @@
+import { readingClock, readingDueNow } from '#app/oven/reading-due.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import {
   type ClockPhase,
@@ -10,7 +11,7 @@ import type { OvenState } from '#shared/record/oven-state.ts';
 import { type CupWhy, isMixed, lastsInCup, whyOf } from './cup-clock.ts';
 import { tapeClock, tapeDeadline } from './tape-deadline.ts';
 
-export type ClockKind = ClockPurpose | 'tape';
+export type ClockKind = ClockPurpose | 'tape' | 'reading';
 
 /** One running clock, whatever it belongs to, as it reads now. */
 export interface RunningClock extends ClockReading {
@@ -107,8 +108,27 @@ function ofCup(state: BuildState, place: Place, clock: ClockState, now: number):
   return running(moved, place, now).map((c) => ({ ...c, ...(why && { why }) }));
 }
 
+/** A due reading calls for an hour; what is unread for longer the oven's own screen says. */
+function readingOf(state: OvenState, place: Place, now: number): RunningClock[] {
+  const due = readingDueNow(state, now);
+  if (due === undefined || now - due > ringsFor * 1000) return [];
+  const clock: ClockState = {
+    clock: readingClock,
+    subject: state.header.id,
+    root: '',
+    purpose: 'free',
+    label: 'Reading due',
+    startedAt: due,
+    lasts: 0,
+    warns: 0,
+  };
+  return running(clock, place, now).map((c) => ({ ...c, gone: 1, kind: 'reading' }));
+}
+
 /** Fresh trouble first, then what is nearest; what ended long ago comes last. */
-function rank({ phase, left }: RunningClock): number {
+function rank({ phase, left, kind }: RunningClock): number {
+  // It can wait for resin that is nearly used up.
+  if (kind === 'reading') return 1;
   if (phase === 'over') return left < -ringsFor ? 3 : 0;
   return phase === 'warning' ? 1 : 2;
 }
@@ -124,7 +144,7 @@ export function listClocks({ builds, ovenLoads, clocks }: Bench, now: number): R
   });
   const ofOvenLoads = ovenLoads.flatMap((state) => {
     const place = { to: `/oven/${state.header.id}`, of: ovenName(state) };
-    return state.clocks.flatMap((c) => running(c, place, now));
+    return [...state.clocks.flatMap((c) => running(c, place, now)), ...readingOf(state, place, now)];
   });
   const own = clocks.flatMap((c) => running(c, { to: '/clocks' }, now));
   return [...ofBuilds, ...ofOvenLoads, ...own].sort(

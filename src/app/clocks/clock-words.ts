@@ -19,6 +19,7 @@ const running: Record<ClockKind, Words> = {
   dry: { word: 'DRYING', todo: 'Leave it alone until it is dry.' },
   soak: { word: 'SOAKING', todo: 'Leave it to soak in by itself.' },
   hold: { word: 'HOLDING', todo: 'Read the temperatures while it holds.' },
+  reading: { word: 'NOT DUE', todo: 'Nothing to read yet.' },
   free: { word: 'RUNNING', todo: 'Nothing to do until it is up.' },
 };
 
@@ -28,6 +29,7 @@ const warning: Record<ClockKind, Words> = {
   dry: { word: 'NEARLY DRY', todo: 'Get the next coat ready.' },
   soak: { word: 'NEARLY SOAKED', todo: 'Get ready to go on.' },
   hold: { word: 'NEARLY DONE', todo: 'Read the coldest part now: the hold counts from there.' },
+  reading: { word: 'NEARLY DUE', todo: 'Have the meter ready.' },
   free: { word: 'NEARLY UP', todo: 'Get ready.' },
 };
 
@@ -46,6 +48,7 @@ const over: Record<ClockKind, Words> = {
   },
   soak: { word: 'GO ON', todo: 'Dark all over: go on. Light spots: leave it a little longer.' },
   hold: { word: 'HOLD IS UP', todo: 'Coldest part long enough in its band? Then the oven may go off.' },
+  reading: { word: 'READ THE OVEN', todo: 'What nobody reads does not count as hold.' },
   free: { word: 'TIME IS UP', todo: 'Answer it when you have seen it.' },
 };
 
@@ -66,13 +69,14 @@ export function figureFor(clock: RunningClock): { figure: string; says: string }
 /** One short line: '13:42 left', 'ended 3 min ago'. */
 export function shortFigure(clock: RunningClock): string {
   if (clock.phase === 'over')
-    return `${clock.kind === 'tape' ? 'was due' : 'ended'} ${formatAgo(-clock.left)}`;
+    return `${clock.kind === 'tape' || clock.kind === 'reading' ? 'was due' : 'ended'} ${formatAgo(-clock.left)}`;
   return `${formatCountdown(clock.left)} left`;
 }
 
 /** 'Cup 2 is over: 3 min ago' */
 export function overSentence(clock: RunningClock): string {
   if (clock.kind === 'tape') return `Tape was due ${formatAgo(-clock.left)}`;
+  if (clock.kind === 'reading') return `Reading was due ${formatAgo(-clock.left)}`;
   if (isStale(clock)) return `${clock.name} ended ${formatAgo(-clock.left)}`;
   return `${clock.name} is over: ${formatAgo(-clock.left)}`;
 }
@@ -83,6 +87,7 @@ const began: Record<ClockKind, string> = {
   dry: 'since',
   soak: 'since',
   hold: 'since',
+  reading: 'since',
   free: 'since',
 };
 
