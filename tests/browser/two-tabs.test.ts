@@ -10,7 +10,7 @@ import {
   phoneOnRealTime,
   press,
 } from './support/hands.ts';
-import { pour, tickLine } from './support/job.ts';
+import { pour, stepsOf, tickLine } from './support/job.ts';
 import { seed } from './support/seed.ts';
 
 test.use({ actionTimeout: 8000 });
@@ -82,4 +82,28 @@ test('what was undone in one tab is undone in the other', async ({ page }) => {
   await press(two, 'Mandrel picked, diameter measured');
   await expectSaid(two, 'Ticked: Mandrel picked, diameter measured');
   await expect(step(one.page, /^Mandrel picked/)).toBeChecked();
+});
+
+test('five tabs tick at once, each line is written once, and every tab comes to show all of them', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  const [one, two] = await twoTabs(page);
+  const more = await Promise.all([1, 2, 3].map(() => page.context().newPage()));
+  for (const tab of more) {
+    await tab.goto(route);
+    await expect(tab.getByRole('heading', { level: 1 })).toBeVisible();
+  }
+  const tabs = [one, two, ...more.map(phoneOnRealTime)];
+  const steps = stepsOf('mandrelPrep').slice(0, tabs.length);
+  await Promise.all(tabs.map((tab, i) => tickLine(tab, steps[i] ?? '')));
+  for (const { page: tab } of tabs) {
+    await expect(tab.getByRole('checkbox', { checked: true })).toHaveCount(steps.length);
+    await expect(tab.getByRole('region', { name: 'Notices' })).not.toContainText('Not saved');
+  }
+  await page.goto(`./#/record/build/${buildHeader.id}`);
+  await page.reload();
+  await expect(page.getByRole('region', { name: 'Time line' }).getByRole('listitem')).toHaveCount(
+    steps.length,
+  );
 });
