@@ -52,7 +52,7 @@ export function FilmsSheet({
             </Secondary>
           )}
           <Secondary onPress={onClose}>Close</Secondary>
-          <Action onPress={press} not={count.value === 0 ? 'None counted yet' : undefined}>
+          <Action onPress={press} not={count.value === 0 ? 'Press + for each film' : undefined}>
             {laid === undefined
               ? `${count.value} ${count.value === 1 ? 'film' : 'films'} ${direction}`
               : `${count.value} of ${laid} films out`}

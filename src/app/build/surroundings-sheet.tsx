@@ -81,7 +81,7 @@ export function SurroundingsSheet({ state, newId, onClose }: SheetProps) {
           <Secondary onPress={onClose}>Close</Secondary>
           {!isLast && <Secondary onPress={write}>Only these</Secondary>}
           {isLast ? (
-            <Action onPress={write} not={filled.length === 0 ? 'Nothing read yet' : undefined}>
+            <Action onPress={write} not={filled.length === 0 ? 'Type one or more' : undefined}>
               Readings are down
             </Action>
           ) : (

@@ -78,7 +78,7 @@ function surroundingsText(e: Extract<Entry, { kind: 'surroundings' }>): string {
   return parts.filter(Boolean).join(', ');
 }
 
-const checkWords = { gel: 'Gel', tack: 'Tack', hardness: 'Sample' } as const;
+const checkWords = { gel: 'Gel check', tack: 'Tack check', hardness: 'Sample' } as const;
 
 export interface Described {
   what: string;
@@ -107,7 +107,7 @@ function describeKnown(subject: Subject, e: Entry): Described {
     case 'clockStarted':
       return {
         what: e.purpose === 'potLife' ? `${cupName(subject, e.cup)}: hardener in` : `Clock: ${e.label}`,
-        value: formatDuration(e.lasts),
+        value: e.purpose === 'potLife' ? `${formatDuration(e.lasts)} to use it` : formatDuration(e.lasts),
       };
     case 'clockAnswered':
       return { what: 'Clock answered' };
