@@ -26,7 +26,7 @@ export function ChipsChoices({
               channel.value = c.id;
             }}
           >
-            {c.name}
+            {c.name.replace(/ no\. (?=\d+$)/, ' no.\u00a0')}
           </button>
         ))}
       <button type="button" onClick={onTime}>

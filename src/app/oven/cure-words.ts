@@ -53,7 +53,7 @@ export function stallSays({ share, isNow, hottest, needs, wanted, isOwn }: Stall
     says: isNow
       ? `It will go no further at ${at}; it needs ${degrees(needs)} for ${target}.`
       : `However long it is held there, the cure stops at ${percent(share)}; it needs ${degrees(needs)} for ${target}.`,
-    why: `Resin hardens until its glass transition (Tg) is about ${show(15, 'temperatureDifference', 0)} above the hottest it has been, however long it waits. ${isOwn ? 'This resin ends at' : 'You want'} ${degrees(wanted)}.`,
+    why: `Resin hardens until its glass transition (Tg) is about ${show(15, 'temperatureDifference', 0)} above the hottest it has been, however long it waits. ${isOwn ? 'This resin ends at' : 'The hottest in service asks for'} ${degrees(wanted)}.`,
     now: isNow
       ? `Warm it to ${degrees(needs)} or more, here or in a postcure: it goes on from where it stopped.`
       : `Choose a hotter hold, or plan a postcure at ${degrees(needs)} or more.`,
