@@ -37,7 +37,11 @@ export function ClosedBuild({ state, closedAt }: { state: BuildState; closedAt: 
       {disposition?.entry.text && <p class="quiet">{disposition.entry.text}</p>}
       <Rows>
         <Row to={`/weigh/${header.id}`} title="Weights and results" />
-        <Row to={`/record/build/${header.id}`} title="Its time line" />
+        <Row
+          to={`/record/build/${header.id}`}
+          title="Its record"
+          about="Every step with its time; to print, to another phone"
+        />
       </Rows>
     </Screen>
   );
