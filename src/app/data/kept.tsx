@@ -49,12 +49,16 @@ function Promised() {
 /** What is kept on this phone, and how surely. */
 export function Kept() {
   const room = useSignal<Room | undefined>(undefined);
+  const isCompared = useSignal(false);
   useEffect(() => {
     readKeeping();
     roomUsed().then((r) => {
       room.value = r;
     });
-  }, [room]);
+    theStore().compared.then(() => {
+      isCompared.value = true;
+    });
+  }, [room, isCompared]);
   const counts = stored.value;
   if (!counts) return null;
   const secondCopy = theStore().linesKept();
@@ -67,7 +71,7 @@ export function Kept() {
           They are set aside, not lost, and go into every backup as they are.
         </Warning>
       )}
-      {!secondCopy && (
+      {isCompared.value && !secondCopy && (
         <Warning kind="amber" title="There is one copy only">
           {theStore().linesStopped()
             ? 'The second copy could not be written and has stopped. Open the app again: then it gets what it lacks.'
@@ -95,7 +99,7 @@ export function Kept() {
             ? [['Room taken', `${formatBytes(room.value.used)} of ${formatBytes(room.value.of)}`]]
             : []),
           ['Opens without a network', withoutNetwork[opensWithoutNetwork.value]],
-          ['Second copy beside it', secondCopy ? 'kept' : 'none'],
+          ['Second copy beside it', secondCopy ? 'kept' : isCompared.value ? 'none' : 'not looked at yet'],
         ]}
       />
       <Promised />
