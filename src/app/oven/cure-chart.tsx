@@ -88,8 +88,8 @@ const extreme = (readings: readonly Reading[], pick: (a: number, b: number) => n
 function Now({ at, scale }: { at: number; scale: HeatScale }) {
   return (
     <>
-      <line class="cure-now" x1={scale.x(at)} x2={scale.x(at)} y1="18" y2="170" />
-      <text x={scale.x(at) + 5} y="164">
+      <line class="cure-now" x1={scale.x(at)} x2={scale.x(at)} y1="18" y2={scale.foot} />
+      <text x={scale.x(at) + 5} y={scale.foot - 6}>
         now
       </text>
     </>

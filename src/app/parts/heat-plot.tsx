@@ -15,6 +15,8 @@ export interface HeatScale {
   y: (kelvin: number) => number;
   /** px that the time axis is wide */
   width: number;
+  /** px of the time axis */
+  foot: number;
 }
 
 export interface PlotLimit {
@@ -81,10 +83,10 @@ function Limit({ limit, hatch, scale, left }: LimitProps & { hatch: string; left
   );
 }
 
-/** Neighbors put their names at opposite ends, so that they never lie on each other; over every line. */
+/** Neighbors stand at opposite ends, never on each other, over every line. Big letters: the names stand below. */
 function LimitName({ limit, i, scale, pad }: LimitProps & { i: number; pad: Room }) {
   const value = show(limit.at, 'temperature', 0);
-  const fits = Math.floor(scale.width / (letter * pad.letters)) - value.length - 1;
+  const fits = Math.floor(scale.width / letter) - value.length - 1;
   const name = limit.name.length > fits ? `${limit.name.slice(0, fits - 1)}…` : limit.name;
   const atRight = i % 2 === 0;
   return (
@@ -94,15 +96,26 @@ function LimitName({ limit, i, scale, pad }: LimitProps & { i: number; pad: Room
       y={scale.y(limit.at) - band - 3}
       text-anchor={atRight ? 'end' : 'start'}
     >
-      {name} {value}
+      {pad.letters > 1.4 ? value : `${name} ${value}`}
     </text>
   );
 }
 
 /** Temperature over time as a builder draws it: degrees up the side, hours along the foot, limits hatched. */
-export function HeatPlot({ label, height, from, to, coldest, hottest, limits = [], children }: Props) {
+export function HeatPlot({
+  label,
+  height: usualHeight,
+  from,
+  to,
+  coldest,
+  hottest,
+  limits = [],
+  children,
+}: Props) {
   const { ref, width } = useWidth<HTMLDivElement>();
   const pad = roomFor(letterScale());
+  const big = pad.letters > 1.4;
+  const height = usualHeight * (big ? 1.5 : 1);
   const hatch = useId().replace(/[^\w-]/g, '');
   const inside = Math.max(1, width.value - pad.left - pad.right);
   const shown = (k: number) => inUnits(k, { quantity: 'temperature', system: settings.value.units }).value;
@@ -114,12 +127,13 @@ export function HeatPlot({ label, height, from, to, coldest, hottest, limits = [
     x: (seconds) => pad.left + ((seconds - from) / lasts) * inside,
     y: (kelvin) => degreesY(shown(kelvin)),
     width: inside,
+    foot: height - pad.bottom,
   };
   return (
     <div ref={ref}>
       <svg class="heat-plot" width="100%" height={height} role="img" aria-label={label}>
         <Hatch id={hatch} />
-        {ticks(low, high, 4).map((t) => (
+        {ticks(low, high, big ? 2 : 4).map((t) => (
           <g key={t}>
             <line class="heat-grid" x1={pad.left} x2={pad.left + inside} y1={degreesY(t)} y2={degreesY(t)} />
             <text x={pad.left - 6} y={degreesY(t) + 4 * pad.letters} text-anchor="end">
@@ -134,12 +148,13 @@ export function HeatPlot({ label, height, from, to, coldest, hottest, limits = [
         {limits.map((limit, i) => (
           <LimitName key={`${limit.name} ${limit.at}`} {...{ limit, i, scale, pad }} />
         ))}
-        {ticks(from / 3600, to / 3600, pad.letters > 1.4 ? 3 : 5).map((h) => (
+        {ticks(from / 3600, to / 3600, big ? 2 : 5).map((h) => (
           <text key={h} x={scale.x(h * 3600)} y={height - 4} text-anchor="middle">
             {h} h
           </text>
         ))}
       </svg>
+      {big && limits.map((l) => <p key={l.name}>{`${l.name} ${show(l.at, 'temperature', 0)}`}</p>)}
     </div>
   );
 }
