@@ -1,3 +1,4 @@
+import { useSeen } from '#app/parts/not-saved.tsx';
 import { now, zoneAt } from '#app/state/now.ts';
 import { formatAgo, formatClockTime, formatDay } from '#shared/units/time.ts';
 import { clockChange, clockSeen } from './phone-clock.ts';
@@ -16,9 +17,10 @@ function words(): string | undefined {
 /** Everything here goes by the phone's clock: when that changes, it is said. */
 export function PhoneClockNotice() {
   const says = words();
+  const seen = useSeen(clockChange.value);
   if (!says) return null;
   return (
-    <div class="notice notice-amber" role="alert">
+    <div class="notice notice-amber" role="alert" ref={seen}>
       <p>{says}</p>
       <button type="button" onClick={clockSeen}>
         Seen

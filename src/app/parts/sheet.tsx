@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { NotSaved } from './not-saved.tsx';
 import './sheet.css';
 
 interface Props {
@@ -28,7 +29,10 @@ export function Sheet({ title, onClose, children, actions }: Props) {
       }}
     >
       <h2>{title}</h2>
-      <div class="sheet-body">{children}</div>
+      <div class="sheet-body">
+        <NotSaved />
+        {children}
+      </div>
       {actions && <div class="sheet-actions">{actions}</div>}
     </dialog>
   );

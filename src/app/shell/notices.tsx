@@ -1,35 +1,8 @@
+import { NotSaved } from '#app/parts/not-saved.tsx';
 import { setAside } from '#app/state/journals.ts';
 import { refilled, shop } from '#app/state/shop.ts';
-import { retryUnsaved, unsaved } from '#app/state/unsaved.ts';
-import type { WriteFailure } from '#storage/store.ts';
+import { retryUnsaved } from '#app/state/unsaved.ts';
 import { late } from './late.ts';
-
-const whyNotSaved: Record<WriteFailure, string> = {
-  full: 'this phone has no room left. Free some space, then try again',
-  closed: 'the record is closed. Keep this page open and try again',
-  newerVersion: 'a newer version of the app is open in another tab. Close one of them, then try again',
-  failed: 'the phone did not write it. Try again; if it goes on, save a backup under Shelf, Data and backup',
-  refused:
-    'the phone refused to write it. Try again; if it goes on, save a backup under Shelf, Data and backup',
-};
-
-/** A write that failed stays here, with what it holds, until it succeeds. */
-function NotSaved() {
-  const waiting = unsaved.value;
-  const first = waiting[0];
-  if (!first) return null;
-  return (
-    <div class="notice notice-stop" role="alert">
-      <p>
-        <strong>{waiting.length === 1 ? 'Not saved:' : `${waiting.length} not saved:`}</strong>{' '}
-        {whyNotSaved[first.reason]}. It is held here until it is written.
-      </p>
-      <button type="button" onClick={() => retryUnsaved()}>
-        Write it now
-      </button>
-    </div>
-  );
-}
 
 function DemoNotice() {
   if (shop.value.phase !== 'open' || !shop.value.demo) return null;
@@ -86,7 +59,7 @@ function SetAside() {
 export function Notices() {
   return (
     <section class="notices" aria-label="Notices">
-      <NotSaved />
+      <NotSaved onRetry={retryUnsaved} />
       <DemoNotice />
       {late.value && <late.value.TooLate />}
       <Refilled />
