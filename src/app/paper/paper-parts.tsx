@@ -30,9 +30,7 @@ const every = { metric: 0.25, inchPound: 0.254 };
 export function Pieces({ state, units }: { state: BuildState; units: keyof typeof every }) {
   return piecesOf(state).map((piece) => (
     <section key={piece.id} class="paper-part">
-      <h2>
-        Piece {piece.number}: {piece.name}
-      </h2>
+      <h2>{piece.name === `Piece ${piece.number}` ? piece.name : `Piece ${piece.number}: ${piece.name}`}</h2>
       <CutDimensions piece={piece} every={every[units]} />
     </section>
   ));
