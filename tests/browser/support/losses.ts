@@ -32,6 +32,8 @@ export async function lossesOf(page: Page): Promise<string[]> {
       if (!element || !text || !shown(element) || element.closest('script, style, title, option')) continue;
       const range = document.createRange();
       range.selectNodeContents(walker.currentNode);
+      if (element.matches('.big-figure-number') && range.getClientRects().length > 1)
+        said.push(`a figure in pieces: ${short(text)}`);
       for (const box of range.getClientRects()) {
         if (box.width < 2 || box.height < 2) continue;
         // Figures are a good half as high as their line.
