@@ -88,6 +88,9 @@ function Further({ clocks }: { clocks: readonly RunningClock[] }) {
   );
 }
 
+/** Away from the resin, where figures and pictures want the room, the strip says only what is due and when. */
+const wantsRoom = /^\/(oven|plans?|record|shelf|lots|ledger|compare|factors|data|hand|words|settings)(\/|$)/;
+
 /** Running clocks stand at the top of every screen, the most urgent first; a tap fills the screen with them. */
 export function ClockStrip() {
   const head = useSticks('top');
@@ -95,7 +98,11 @@ export function ClockStrip() {
   if (!first || path.value === '/clocks') return null;
   const tape = tapeBeside(first, rest);
   return (
-    <aside class={`clock-strip clock-${toneFor(first)}`} aria-label="Running clocks" ref={head}>
+    <aside
+      class={`clock-strip clock-${toneFor(first)}${wantsRoom.test(path.value) ? ' clock-strip-brief' : ''}`}
+      aria-label="Running clocks"
+      ref={head}
+    >
       <a href="#/clocks" class="clock-strip-link">
         <First clock={first} tape={tape} />
         <Further clocks={rest.filter((c) => c !== tape)} />
