@@ -1,7 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { stretchesOf } from '#app/oven/oven-schedule.ts';
 import { Beside, Secondary } from '#app/parts/action.tsx';
-import { Ask } from '#app/parts/ask.tsx';
 import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
 import type { CureDraft, StageDraft } from './cure-draft.ts';
@@ -68,10 +67,7 @@ export function StageList({ draft, schedule, resin, children }: Props) {
   const open = stages.findIndex((s) => s.key === draft.chosen.value);
   return (
     <section class="stage-list">
-      <div class="ask-head">
-        <h2>Stages</h2>
-        <Ask term="hold" asks="What are ramp and hold?" />
-      </div>
+      <h2>Stages</h2>
       <ol class="stages">
         {stages.map((stage, index) => (
           <StageLine

@@ -1,6 +1,5 @@
 import { buildName } from '#app/clocks/clock-list.ts';
 import { LinkButton, Secondary } from '#app/parts/action.tsx';
-import { Ask } from '#app/parts/ask.tsx';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { formatClockTime } from '#shared/units/time.ts';
 import { type DoneLine, type Inside, toFeel } from './done-three.ts';
@@ -48,10 +47,7 @@ export function DoneThree({ lines, inside }: DoneProps) {
   const next = [...inside].sort((a, b) => Number(toFeel(b)) - Number(toFeel(a)));
   return (
     <section>
-      <div class="ask-head">
-        <h2>{missing === 0 ? 'Done: all three are met' : `Done needs three, ${missing} still missing`}</h2>
-        <Ask term="cure-time-used" asks="What is cure time used?" />
-      </div>
+      <h2>{missing === 0 ? 'Done: all three are met' : `Done needs three, ${missing} still missing`}</h2>
       <ul class="oven-rows">
         {lines.map((l) => (
           <li key={l.what} class="done-line">

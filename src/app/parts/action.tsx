@@ -51,11 +51,19 @@ interface SecondaryProps {
   children: ComponentChildren;
   onPress: () => unknown;
   pressed?: boolean;
+  /** What it does, where the room lets only a part of it be seen. */
+  label?: string;
 }
 
-export function Secondary({ children, onPress, pressed }: SecondaryProps) {
+export function Secondary({ children, onPress, pressed, label }: SecondaryProps) {
   return (
-    <button type="button" class="secondary" aria-pressed={pressed} onClick={() => onPress()}>
+    <button
+      type="button"
+      class="secondary"
+      aria-pressed={pressed}
+      aria-label={label}
+      onClick={() => onPress()}
+    >
       {children}
     </button>
   );

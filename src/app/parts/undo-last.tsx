@@ -10,8 +10,8 @@ export function UndoLast() {
   if (!last || now.value >= last.until || last.facts.length === 0) return null;
   if (path.value.startsWith('/build/') || path.value.startsWith('/cut/')) return null;
   return (
-    <Secondary onPress={undo}>
-      Undo: <span class="undo-last-said">{last.said}</span>
+    <Secondary onPress={undo} label={`Undo: ${last.said}`}>
+      Undo:<span class="undo-last-said"> {last.said}</span>
     </Secondary>
   );
 }
