@@ -56,6 +56,12 @@ export const handbookLaminas = {
   other: undefined,
 } as const satisfies Record<Fiber, LaminaRecord | undefined>;
 
+/**
+ * Cured epoxy, alike in all directions: what a ply's figures are taken apart with, and mixed again at another fiber
+ * volume. Of usual epoxies, Pa and Poisson's ratio (Callister; Kaw, table 3.2, from memory).
+ */
+export const epoxy = { e: 3 * GPa, nu: 0.35 } as const;
+
 /** What crimp leaves of a plain weave along its fibers (common practice, no source: 0.9 to 0.95 for light cloth). */
 export const plainWeaveCrimp = 0.92;
 

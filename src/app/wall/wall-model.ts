@@ -152,7 +152,7 @@ export function flatPieces(roll: Roll): FlatPiece[] {
 }
 
 /** Resin that a cut core face drinks, kg/m2; the thirstiest core of the wall counts for all. */
-function coreFaceResin({ wall }: WalledPlan, shelf: WallShelf): number {
+export function coreFaceResin({ wall }: WalledPlan, shelf: WallShelf): number {
   const cores = wall.pieces
     .filter((p) => p.kind === 'core')
     .map((p) => shelf.core(p.material)?.faceResin ?? 0);
