@@ -50,6 +50,7 @@ const quantities = {
     measured,
   ),
   area: define('an area', 'area', shown('m²', 3, '0.6 m²'), shown('yd²', 3, '0.72 yd²')),
+  crossSection: define('a cross-section', 'area', shown('mm²', 0, '150 mm²'), shown('in²', 3, '0.23 in²')),
   arealWeight: define(
     'a cloth weight',
     'arealWeight',
@@ -117,6 +118,7 @@ const quantities = {
   activationEnergy: define('an activation energy', 'activationEnergy', shown('kJ/mol', 1, '55 kJ/mol')),
   force: define('a force', 'force', shown('N', 1, '40 N'), shown('lbf', 2, '9 lbf')),
   stress: define('a stress', 'pressure', shown('MPa', 2, '350 MPa'), shown('psi', 0, '50 ksi')),
+  strength: define('a strength', 'pressure', shown('MPa', 1, '600 MPa'), shown('ksi', 1, '90 ksi')),
   pressure: define('a pressure', 'pressure', shown('kPa', 0, '80 kPa'), shown('psi', 1, '12 psi')),
   pull: define(
     'a pull for each width',

@@ -32,21 +32,39 @@ export interface PlyOfCloth {
   thickness: number;
   /** kg/m3; without it there is no density */
   resinDensity: number | undefined;
+  /** Fiber volume whose resin it is weighed with; that of its own thickness when absent. */
+  weighedAt?: number | undefined;
   /** Above 0 to 1 */
   compressionKept: number;
 }
 
+export const strengthKeys = [
+  'alongTension',
+  'alongCompression',
+  'acrossTension',
+  'acrossCompression',
+  'shear',
+] as const satisfies (keyof LaminaStrengths)[];
+
 export const isWoven = ({ weave }: Cloth): boolean => weave !== 'unidirectional';
+
+/** What the handbook has for a cloth of this fiber and weave; of other fibers nothing is known. */
+export function handbookLamina(cloth: Cloth): LaminaRecord | undefined {
+  const typical: LaminaRecord | undefined = handbookLaminas[cloth.fiber];
+  return typical && isWoven(cloth) ? { ...typical, crimp: plainWeaveCrimp } : typical;
+}
+
+/** Figures that were only taken over are the handbook's still. */
+const isSame = (a: LaminaRecord, b: LaminaRecord | undefined): boolean =>
+  b !== undefined &&
+  (['fiberVolumeFraction', 'e1', 'e2', 'g12', 'nu12', 'crimp'] as const).every((key) => a[key] === b[key]) &&
+  strengthKeys.every((key) => a.strengths?.[key] === b.strengths?.[key]);
 
 /** The figures a cloth is reckoned with, and whose they are; nothing for other fibers without their own. */
 export function laminaOf(cloth: Cloth): { lamina: LaminaRecord; from: ClothMaterial['from'] } | undefined {
-  if (cloth.lamina) return { lamina: cloth.lamina, from: 'own' };
-  const typical: LaminaRecord | undefined = handbookLaminas[cloth.fiber];
-  if (!typical) return undefined;
-  return {
-    lamina: isWoven(cloth) ? { ...typical, crimp: plainWeaveCrimp } : typical,
-    from: 'handbook',
-  };
+  const typical = handbookLamina(cloth);
+  if (!cloth.lamina) return typical && { lamina: typical, from: 'handbook' };
+  return { lamina: cloth.lamina, from: isSame(cloth.lamina, typical) ? 'handbook' : 'own' };
 }
 
 export const plyStrength = (s: LaminaStrengths): PlyStrength => ({
@@ -68,6 +86,14 @@ function fiberVolumeOf({ cloth, thickness }: PlyOfCloth): number | undefined {
   }
 }
 
+/** A shop's ply is thicker or thinner than its fiber volume says, and yet weighs cloth and resin as planned. */
+function densityOf({ cloth, resinDensity, weighedAt }: PlyOfCloth, own: number): number | undefined {
+  if (resinDensity === undefined) return undefined;
+  const fiberVolumeFraction = weighedAt ?? own;
+  const { fiberDensity } = cloth;
+  return (compositeDensity({ fiberVolumeFraction, fiberDensity, resinDensity }) * own) / fiberVolumeFraction;
+}
+
 function whyNot({ message }: RangeError): ClothStop {
   return /^fiberVolumeFraction/.test(message) ? 'fiber volume' : 'lamina';
 }
@@ -77,7 +103,7 @@ function whyNot({ message }: RangeError): ClothStop {
  * thinner ply of the same cloth is a stiffer one and not less fiber.
  */
 export function clothMaterial(ply: PlyOfCloth): ClothMaterial | ClothStop {
-  const { cloth, thickness, resinDensity, compressionKept } = ply;
+  const { cloth, thickness, compressionKept } = ply;
   const known = laminaOf(cloth);
   if (!known) return 'no stiffness';
   const fiberVolumeFraction = fiberVolumeOf(ply);
@@ -100,10 +126,7 @@ export function clothMaterial(ply: PlyOfCloth): ClothMaterial | ClothStop {
     const woven = isWoven(cloth);
     // What the waves take along may leave too little for Poisson's ratio.
     if (woven && Math.abs(lamina.nu12) >= Math.sqrt((lamina.e1 * crimp) / lamina.e2)) return 'crimp';
-    const density =
-      resinDensity === undefined
-        ? undefined
-        : compositeDensity({ fiberVolumeFraction, fiberDensity: cloth.fiberDensity, resinDensity });
+    const density = densityOf(ply, fiberVolumeFraction);
     return {
       material: { ...lamina, density, crimpFactor: woven ? crimp : undefined },
       from: known.from,

@@ -21,20 +21,29 @@ function jumpsOf({ roll, length }: Tube): number[] {
   return [...jumps];
 }
 
-/** Every station of pieces and mandrel, every jump, and an even grid of `count` places. */
-export function placesAlong(tube: Tube, count: number): number[] {
-  const { wall, length } = tube;
-  const told = [
+/** Both ends, and every station of pieces and mandrel. */
+function told({ wall, length }: Tube): number[] {
+  return [
     0,
     length,
-    ...jumpsOf(tube),
     ...wall.mandrel.stations.map(({ at }) => at),
     ...wall.pieces.flatMap((piece) => stationsOnTube(piece).map(({ at }) => at)),
   ];
+}
+
+/** The places that the builder set, each once, from end 0. */
+export function stationsOf(tube: Tube): number[] {
+  const onTube = told(tube).filter((at) => at >= 0 && at <= tube.length);
+  return [...new Set(onTube)].sort((a, b) => a - b);
+}
+
+/** Every station, every jump, and an even grid of `count` places. */
+function placesAlong(tube: Tube, count: number): number[] {
+  const { length } = tube;
   const grid = Array.from({ length: count }, (_, i) => (length * i) / (count - 1));
   const places: number[] = [];
   // What the builder set comes first: of two that are one, the grid's gives way.
-  for (const at of [...told, ...grid]) {
+  for (const at of [...told(tube), ...jumpsOf(tube), ...grid]) {
     const inside = at >= 0 && at <= length;
     if (inside && !places.some((known) => Math.abs(known - at) < same)) places.push(at);
   }

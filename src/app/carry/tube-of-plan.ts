@@ -95,6 +95,7 @@ function ofPiece(plan: WalledPlan, roll: Roll, index: number, piece: Piece, shel
     cloth,
     thickness,
     resinDensity: shelf.resin(plan.resin)?.curedDensity,
+    weighedAt: plan.goal.fiberVolumeFraction,
     compressionKept: keptInCompression(plan).compressionKept,
   });
   if (typeof found === 'string') return { stop: { why: found, cloth: ref } };
@@ -112,8 +113,8 @@ const once = <T>(list: readonly T[], key: (one: T) => string): T[] => [
 function assumedOf(plan: Plan, tube: Pick<Tube, 'drawn' | 'cloths' | 'materials'>): TubeAssumed {
   const { drawn, cloths, materials } = tube;
   const what: TubeAssumed['what'][number][] = [
-    ...cloths.flatMap(({ assumed }) => assumed),
     ...(cloths.some(({ from }) => from === 'handbook') ? (['handbook values'] as const) : []),
+    ...cloths.flatMap(({ assumed }) => assumed),
     ...(cloths.some(({ crimp }) => crimp !== undefined) ? (['crimp'] as const) : []),
     ...(drawn ? [] : (['even wall'] as const)),
     ...(materials.some(({ density }) => density === undefined) ? (['no density'] as const) : []),

@@ -65,6 +65,18 @@ function Facts({ plan, estimate }: { plan: Plan; estimate: PlanEstimate }) {
   );
 }
 
+function AlongIt({ doc }: { doc: string }) {
+  return (
+    <Rows label="From end to end">
+      <Row
+        to={`/plan/${doc}/along`}
+        title="Along the tube"
+        about="How stiff and how heavy, from end to end"
+      />
+    </Rows>
+  );
+}
+
 function ClothWork({ doc }: { doc: string }) {
   return (
     <Rows label="Its cloth">
@@ -99,6 +111,7 @@ export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; ma
           {c.says}
         </Warning>
       ))}
+      <AlongIt doc={doc} />
       {plan.wall && <ClothWork doc={doc} />}
       <TapeWork doc={doc} />
       <h2>Cure</h2>

@@ -32,6 +32,10 @@ export const routes: readonly Route[] = [
     pattern: '/plan/:doc/edit',
     load: () => import('#app/plans/plan-edit-screen.tsx').then((m) => m.PlanEditScreen),
   },
+  {
+    pattern: '/plan/:doc/along',
+    load: () => import('#app/along/along-screen.tsx').then((m) => m.AlongScreen),
+  },
   { pattern: '/plan/:doc/cure', load: () => import('#app/cure/cure-screen.tsx').then((m) => m.CureScreen) },
   {
     pattern: '/plan/:doc/template',

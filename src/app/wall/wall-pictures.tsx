@@ -1,3 +1,4 @@
+import { LinkButton } from '#app/parts/action.tsx';
 import { Ask } from '#app/parts/ask.tsx';
 import { show } from '#app/state/show.ts';
 import { PictureHead } from './picture-head.tsx';
@@ -45,6 +46,7 @@ export function WallPictures({ draft, drawn }: { draft: WallDraft; drawn: Drawn 
       <RoundSection draft={draft} drawn={drawn} />
       <PictureHead to={to('side')}>Finished, from its 90° side</PictureHead>
       <SideView roll={roll} />
+      <LinkButton to={`/plan/${draft.doc}/along`}>How stiff it is along the tube</LinkButton>
     </>
   );
 }

@@ -1,0 +1,124 @@
+import { type Signal, useSignal } from '@preact/signals';
+import { Assumed, ClothsInTube, PlanningCaution } from '#app/carry/assumed.tsx';
+import { stopWords, strengthPath } from '#app/carry/carry-words.ts';
+import { sectionAt, sectionsAlong, stationsOf, tubeMassOf } from '#app/carry/sections-along.ts';
+import { type Tube, type TubeStop, tubeOfPlan } from '#app/carry/tube-of-plan.ts';
+import { LinkButton } from '#app/parts/action.tsx';
+import { Choice } from '#app/parts/field.tsx';
+import { BigFigure } from '#app/parts/figure.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { Warning } from '#app/parts/warning.tsx';
+import type { Params } from '#app/router.ts';
+import { findDoc } from '#app/state/documents.ts';
+import { show } from '#app/state/show.ts';
+import { NoPlan } from '#app/wall/no-plan.tsx';
+import { PlaceAlong } from '#app/wall/round-section.tsx';
+import { wallDraft } from '#app/wall/wall-draft.ts';
+import { hasWall } from '#app/wall/wall-model.ts';
+import type { Plan } from '#shared/record/plan.ts';
+import { HereLines, WholeTube } from './along-figures.tsx';
+import { AlongPlot } from './along-plot.tsx';
+import { type AlongKey, alongKeys, alongQuantities, besidesWords, keyWords } from './along-quantities.ts';
+import '#app/wall/wall.css';
+import './along.css';
+
+function Stops({ stops }: { stops: readonly TubeStop[] }) {
+  return (
+    <>
+      {stops.map(stopWords).map(({ title, says, cloth }) => (
+        <div key={title}>
+          <Warning kind="amber" title={title}>
+            {says}
+          </Warning>
+          {cloth && <LinkButton to={strengthPath(cloth)}>Its stiffness and strength</LinkButton>}
+        </div>
+      ))}
+    </>
+  );
+}
+
+/** Where it is stiffest: there a builder looks first. */
+function stiffest(tube: Tube): number {
+  const sections = sectionsAlong(tube);
+  return sections.reduce((a, b) => (b.section.eiLeast > a.section.eiLeast * (1 + 1e-9) ? b : a)).at;
+}
+
+function Along({ tube, of: key }: { tube: Tube; of: AlongKey }) {
+  const chosen = useSignal<number | undefined>(undefined);
+  const sections = sectionsAlong(tube);
+  const here = sectionAt(tube, Math.min(chosen.value ?? stiffest(tube), tube.length));
+  const of = alongQuantities(sections)[key];
+  const value = of.least(here.section);
+  const { figure, unit } = value === undefined ? { figure: '–', unit: '' } : of.split(value);
+  const pick = (at: number) => {
+    chosen.value = at;
+  };
+  return (
+    <>
+      <div class="along-figure">
+        <BigFigure figure={figure} unit={unit} label={`${of.name}, at ${show(here.at, 'length', 0)}`} />
+        <p>{besidesWords(key, here.section, tubeMassOf(tube))}</p>
+      </div>
+      <AlongPlot
+        sections={sections}
+        stations={stationsOf(tube)}
+        of={of}
+        unit={unit}
+        here={here}
+        length={tube.length}
+        onPick={pick}
+      />
+      {of.shaded && <p class="picture-words">{of.shaded}</p>}
+      <PlaceAlong length={tube.length} at={here.at} onSet={pick} />
+      <HereLines tube={tube} here={here} />
+      <WholeTube tube={tube} />
+      <ClothsInTube tube={tube} />
+      <Assumed tube={tube} />
+    </>
+  );
+}
+
+function Keys({ of }: { of: Signal<AlongKey> }) {
+  return (
+    <div class="along-keys">
+      <Choice
+        label="What is drawn"
+        value={of.value}
+        options={alongKeys.map((value) => ({ value, label: keyWords[value] }))}
+        onChange={(key) => {
+          of.value = key;
+        }}
+      />
+    </div>
+  );
+}
+
+/** The wall as it is being drawn, where somebody is drawing it; else the plan as it is kept. */
+function planOnShow(doc: string, kept: Plan): { plan: Plan; unsaved: boolean } {
+  const draft = wallDraft(doc);
+  const drawing = draft?.changed.value && (hasWall(kept) || draft.canUndo.value);
+  const plan = drawing ? draft.plan.value : undefined;
+  return plan ? { plan, unsaved: true } : { plan: kept, unsaved: false };
+}
+
+/** How stiff is it, how heavy, and how thick, from end to end? */
+export function AlongScreen({ params }: { params: Params }) {
+  const doc = params.doc ?? '';
+  const key = useSignal<AlongKey>('bending');
+  const kept = findDoc('plan', doc)?.body;
+  if (!kept) return <NoPlan />;
+  const { plan, unsaved } = planOnShow(doc, kept);
+  const found = tubeOfPlan(plan);
+  return (
+    <Screen
+      kicker={unsaved ? `${plan.name} · as drawn, not saved yet` : plan.name}
+      title="Along the tube"
+      back={{ to: `/plan/${doc}`, label: 'Plan' }}
+      actions={found.ok && <Keys of={key} />}
+    >
+      {found.ok ? <Along tube={found.tube} of={key.value} /> : <Stops stops={found.stops} />}
+      <LinkButton to={`/plan/${doc}/wall`}>{hasWall(plan) ? 'Change its wall' : 'Draw its wall'}</LinkButton>
+      <PlanningCaution />
+    </Screen>
+  );
+}
