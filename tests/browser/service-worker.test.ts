@@ -1,71 +1,23 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
-import { serve } from '../../scripts/serve.mjs';
+import {
+  description,
+  lookForUpdate,
+  openUnderWorker,
+  settled,
+  startUploadHost,
+  type UploadHost,
+  uploadNewerVersion,
+} from './support/upload.ts';
 
-// The built app on a host of its own, two folders down, so that a test may upload a newer version or pull the plug.
-let host: string;
-let folder: string;
-let server: Server;
-let address: string;
+let host: UploadHost;
 
 test.beforeEach(async () => {
-  host = mkdtempSync(join(tmpdir(), 'tubewright-host-'));
-  folder = join(host, 'shop', 'bench');
-  cpSync('dist', folder, { recursive: true });
-  server = serve(host);
-  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
-  address = `http://localhost:${(server.address() as AddressInfo).port}/shop/bench/`;
+  host = await startUploadHost();
 });
 
-test.afterEach(async () => {
-  await unplug();
-  rmSync(host, { recursive: true });
-});
-
-async function unplug(): Promise<void> {
-  server.closeAllConnections();
-  await new Promise<void>((closed) => server.close(() => closed()));
-}
-
-async function openUnderWorker(page: Page, hash = ''): Promise<void> {
-  await page.goto(address + hash);
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-  await page.waitForFunction(async () => (await navigator.serviceWorker.ready).active?.state === 'activated');
-}
-
-function edit(file: string, change: (text: string) => string): void {
-  const path = join(folder, file);
-  const before = readFileSync(path, 'utf8');
-  const after = change(before);
-  expect(after).not.toBe(before);
-  writeFileSync(path, after);
-}
-
-/** Uploads a version that differs in the page's description only. */
-function uploadNewerVersion(): void {
-  edit('index.html', (html) =>
-    html.replace(/name="description" content="[^"]*"/, 'name="description" content="newer"'),
-  );
-  edit('service-worker.js', (code) => code.replace(/(revision["`']?:["`'])/, '$1newer'));
-}
-
-const description = (page: Page) => page.locator('meta[name=description]').getAttribute('content');
-
-/** Asks the host for a newer version: what became of the check. */
-async function lookForUpdate(page: Page): Promise<string> {
-  return page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.ready;
-    await registration.update();
-    const worker = registration.installing ?? registration.waiting;
-    if (!worker) return 'none';
-    while (worker.state === 'installing') await new Promise((tick) => setTimeout(tick, 20));
-    return worker.state;
-  });
-}
+test.afterEach(() => host.remove());
 
 /** The builder's word, as the app passes it on. */
 async function startWaitingVersion(page: Page): Promise<void> {
@@ -81,25 +33,25 @@ async function startWaitingVersion(page: Page): Promise<void> {
 }
 
 test('after one visit, deep in a host, the app opens with the host gone', async ({ page, context }) => {
-  await openUnderWorker(page);
-  await unplug();
+  await openUnderWorker(page, host.address);
+  await host.stop();
   const again = await context.newPage();
   for (const path of ['', 'index.html', '?from=home#/anywhere']) {
-    await again.goto(address + path);
+    await again.goto(host.address + path);
     await expect(again.getByRole('heading').first()).toBeVisible();
   }
 });
 
 test('every file of the app is on the phone after one visit', async ({ page }) => {
-  await openUnderWorker(page);
+  await openUnderWorker(page, host.address);
   const stored = await page.evaluate(async () => {
     const [name = ''] = await caches.keys();
     return (await (await caches.open(name)).keys()).map(({ url }) => url);
   });
-  const html = readFileSync(join(folder, 'index.html'), 'utf8');
-  const named = [...html.matchAll(/(?:src|href)="\.\/([^"]+)"/g)].map(([, file]) => address + file);
+  const html = readFileSync(join(host.folder, 'index.html'), 'utf8');
+  const named = [...html.matchAll(/(?:src|href)="\.\/([^"]+)"/g)].map(([, file]) => host.address + file);
   expect(named.length).toBeGreaterThan(3);
-  expect(stored).toEqual(expect.arrayContaining([...named, `${address}index.html`]));
+  expect(stored).toEqual(expect.arrayContaining([...named, `${host.address}index.html`]));
   for (const ending of ['.js', '.css', '.woff2', '.png', '.svg', '.webmanifest']) {
     expect(
       stored.filter((url) => url.endsWith(ending)),
@@ -115,13 +67,13 @@ test('nothing is asked of anybody else, and the policy refuses nothing of ours',
   const elsewhere: string[] = [];
   const complaints: string[] = [];
   context.on('request', (request) => {
-    if (!request.url().startsWith(address)) elsewhere.push(request.url());
+    if (!request.url().startsWith(host.address)) elsewhere.push(request.url());
   });
   page.on('console', (message) => {
     if (message.type() === 'error') complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(error.message));
-  await openUnderWorker(page);
+  await openUnderWorker(page, host.address);
   await page.reload();
   await expect(page.getByRole('heading').first()).toBeVisible();
   expect(elsewhere).toEqual([]);
@@ -129,7 +81,7 @@ test('nothing is asked of anybody else, and the policy refuses nothing of ours',
 });
 
 test('the policy bites: script and style written into the page do not run', async ({ page }) => {
-  await page.goto(address);
+  await page.goto(host.address);
   const ran = await page.evaluate(() => {
     const script = document.createElement('script');
     script.textContent = 'document.title = "ran"';
@@ -142,25 +94,19 @@ test('the policy bites: script and style written into the page do not run', asyn
   expect(ran).toEqual([false, false]);
 });
 
-/**
- * Lets a page fetch all its screens. One reloaded while it still does leaves requests with the old worker, and Chromium
- * then lets the newer one start only minutes later.
- */
-const settled = (page: Page) => page.waitForTimeout(4000);
-
 test('a newer version waits through reloads and new pages, until a page gives the word', async ({
   page,
   context,
 }) => {
-  await openUnderWorker(page);
+  await openUnderWorker(page, host.address);
   const first = await description(page);
-  uploadNewerVersion();
+  uploadNewerVersion(host);
   expect(await lookForUpdate(page)).toBe('installed');
   await settled(page);
   await page.reload();
   expect(await description(page)).toBe(first);
   const second = await context.newPage();
-  await openUnderWorker(second);
+  await openUnderWorker(second, host.address);
   expect(await description(second)).toBe(first);
   await settled(second);
 
@@ -171,28 +117,30 @@ test('a newer version waits through reloads and new pages, until a page gives th
 });
 
 test('a page of the version before still finds its own parts after an update', async ({ page }) => {
-  await openUnderWorker(page);
+  await openUnderWorker(page, host.address);
   const part = 'assets/only-in-the-version-before.js';
   await page.evaluate(async (url) => {
     const [name = ''] = await caches.keys();
     await (await caches.open(name)).put(url, new Response('/* old */'));
-  }, address + part);
-  uploadNewerVersion();
+  }, host.address + part);
+  uploadNewerVersion(host);
   await lookForUpdate(page);
   await startWaitingVersion(page);
-  expect(await page.evaluate(async (url) => (await fetch(url)).text(), address + part)).toBe('/* old */');
+  expect(await page.evaluate(async (url) => (await fetch(url)).text(), host.address + part)).toBe(
+    '/* old */',
+  );
 });
 
 test('a version caught halfway through its upload is not taken, and the one on the phone stays whole', async ({
   page,
 }) => {
-  await openUnderWorker(page);
+  await openUnderWorker(page, host.address);
   const before = await page.evaluate(() => caches.keys());
-  edit('service-worker.js', (code) => code.replace(/(revision["`']?:["`'])/, '$1newer'));
-  edit('index.html', (html) => html.replace(/\.\/assets\/([^"]+)\.js"/, './assets/$1-next.js"'));
+  host.edit('service-worker.js', (code) => code.replace(/(revision["`']?:["`'])/, '$1newer'));
+  host.edit('index.html', (html) => html.replace(/\.\/assets\/([^"]+)\.js"/, './assets/$1-next.js"'));
   expect(await lookForUpdate(page)).toBe('redundant');
   expect(await page.evaluate(() => caches.keys())).toEqual(before);
-  await unplug();
+  await host.stop();
   await page.reload();
   await expect(page.getByRole('heading').first()).toBeVisible();
 });
@@ -202,7 +150,7 @@ test('a tap on a notification brings the open page forward and leaves it where i
   context,
 }) => {
   await context.grantPermissions(['notifications']);
-  await openUnderWorker(page, '#/somewhere');
+  await openUnderWorker(page, `${host.address}#/somewhere`);
   const opened = context.pages().length;
   const at = page.url();
   const [worker] = context.serviceWorkers();

@@ -44,11 +44,12 @@ export async function startUpdates(): Promise<void> {
   document.addEventListener('visibilitychange', checkAtQuietMoment);
 }
 
-/** Starts the newer version and reloads this page, and only this one. 'busy': a page has an open build or a clock. */
+/** Starts the newer version and reloads this page, and only this one. 'busy': a page has wet resin or a clock. */
 export async function applyUpdate(): Promise<'applied' | 'busy'> {
   const applied = await whenNoPageIsBusy(async () => {
     if (registration?.waiting) await activate(registration.waiting);
-    location.reload();
+    // A worker can take minutes to start: what was begun meanwhile is not torn away, and the offer comes again.
+    if (busyReasons.value.length === 0) location.reload();
   });
   return applied ? 'applied' : 'busy';
 }
