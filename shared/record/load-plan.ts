@@ -4,17 +4,23 @@ import type { Known } from './known.ts';
 
 const finite = z.number().check(z.gt(-1e12), z.lt(1e12));
 
+/** What a rest or a sleeve holds besides going aside; nothing when absent. */
+const holdsToo = { holdsTwist: z.optional(z.boolean()), holdsAxial: z.optional(z.boolean()) };
+
 /** Where the tube is held, m from end 0. A sleeve holds at both ends of its length. */
 export const support = z.discriminatedUnion('holds', [
   z.looseObject({ id, holds: z.literal('builtIn'), at: nonNegative }),
-  z.looseObject({ id, holds: z.literal('rests'), at: nonNegative }),
-  z.looseObject({ id, holds: z.literal('sleeve'), at: nonNegative, /** m */ length: positive }),
+  z.looseObject({ id, holds: z.literal('rests'), at: nonNegative, ...holdsToo }),
+  z.looseObject({ id, holds: z.literal('sleeve'), at: nonNegative, /** m */ length: positive, ...holdsToo }),
 ]);
 export type Support = Known<z.infer<typeof support>>;
 
+/** As the builder wrote its figure: a pound of force must not pass for a newton unseen. */
+const asTyped = { typed: z.optional(z.string()) };
+
 /** What pulls, presses or twists; above 0 is the way the main load goes, and tension along the axis. */
 export const load = z.discriminatedUnion('kind', [
-  z.looseObject({ id, kind: z.literal('point'), at: nonNegative, /** N */ force: finite }),
+  z.looseObject({ id, kind: z.literal('point'), at: nonNegative, /** N */ force: finite, ...asTyped }),
   /** N/m at both ends of its stretch, straight between them; even where they are alike. */
   z.looseObject({
     id,
@@ -23,14 +29,16 @@ export const load = z.discriminatedUnion('kind', [
     to: nonNegative,
     atFrom: finite,
     atTo: finite,
+    ...asTyped,
   }),
   /** N/m at stations, straight between them. */
   z.looseObject({
     id,
     kind: z.literal('table'),
     stations: z.array(z.looseObject({ at: nonNegative, value: finite })).check(z.minLength(2)),
+    ...asTyped,
   }),
-  z.looseObject({ id, kind: z.literal('torque'), at: nonNegative, /** N m */ torque: finite }),
+  z.looseObject({ id, kind: z.literal('torque'), at: nonNegative, /** N m */ torque: finite, ...asTyped }),
   z.looseObject({
     id,
     kind: z.literal('spreadTorque'),
@@ -38,8 +46,9 @@ export const load = z.discriminatedUnion('kind', [
     to: nonNegative,
     /** N m for each m */
     torque: finite,
+    ...asTyped,
   }),
-  z.looseObject({ id, kind: z.literal('axial'), at: nonNegative, /** N */ force: finite }),
+  z.looseObject({ id, kind: z.literal('axial'), at: nonNegative, /** N */ force: finite, ...asTyped }),
 ]);
 export type LoadRecord = Known<z.infer<typeof load>>;
 

@@ -90,6 +90,20 @@ function ClothWork({ doc }: { doc: string }) {
   );
 }
 
+function LoadWork({ doc, plan }: { doc: string; plan: Plan }) {
+  return (
+    <Rows label="What it carries">
+      <Row
+        to={`/plan/${doc}/loads`}
+        title="Loads and margins"
+        about={
+          plan.loads ? 'Held, loaded and checked' : 'How it is held, what pulls on it, what its wall bears'
+        }
+      />
+    </Rows>
+  );
+}
+
 function TapeWork({ doc }: { doc: string }) {
   return (
     <Rows label="Its tape">
@@ -113,6 +127,7 @@ export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; ma
       ))}
       <AlongIt doc={doc} />
       {plan.wall && <ClothWork doc={doc} />}
+      <LoadWork doc={doc} plan={plan} />
       <TapeWork doc={doc} />
       <h2>Cure</h2>
       <ScheduleLine schedule={plan.schedule} limits={limits} />

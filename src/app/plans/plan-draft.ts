@@ -16,6 +16,8 @@ export interface PlanDraft extends MakingDraft {
   plies: QuantityInput;
   serviceTemperature: QuantityInput;
   note: Signal<string>;
+  /** What the plan has to carry, set on screens of its own. */
+  loads: Plan['loads'];
   /** A new plan whose wall is drawn next. */
   fromWall: Signal<boolean>;
 }
@@ -36,6 +38,7 @@ export function planDraft(plan?: Plan): PlanDraft {
       max: 473.15,
     }),
     note: signal(plan?.note ?? ''),
+    loads: plan?.loads,
     fromWall: signal(plan === undefined),
   };
 }
@@ -120,6 +123,7 @@ export function planOf(draft: PlanDraft): Plan | undefined {
     goal,
     schedule,
     serviceTemperature,
+    ...(draft.loads && { loads: draft.loads }),
     ...(note && { note }),
   };
   return followed(plan, draft.walled);

@@ -74,6 +74,38 @@ export const routes: readonly Route[] = [
     pattern: '/plan/:doc/wall/:piece',
     load: () => import('#app/wall/piece-screen.tsx').then((m) => m.PieceScreen),
   },
+  {
+    pattern: '/plan/:doc/loads',
+    load: () => import('#app/loads/loads-screen.tsx').then((m) => m.LoadsScreen),
+  },
+  {
+    pattern: '/plan/:doc/loads/asked',
+    load: () => import('#app/loads/asked-screen.tsx').then((m) => m.AskedScreen),
+  },
+  {
+    pattern: '/plan/:doc/loads/margins',
+    load: () => import('#app/loads/margins-screen.tsx').then((m) => m.MarginsScreen),
+  },
+  {
+    pattern: '/plan/:doc/loads/lines/:case',
+    load: () => import('#app/loads/lines-screen.tsx').then((m) => m.LinesScreen),
+  },
+  {
+    pattern: '/plan/:doc/loads/support/:support',
+    load: () => import('#app/loads/support-screen.tsx').then((m) => m.SupportScreen),
+  },
+  {
+    pattern: '/plan/:doc/loads/fitting/:fitting',
+    load: () => import('#app/loads/fitting-screen.tsx').then((m) => m.FittingScreen),
+  },
+  {
+    pattern: '/plan/:doc/loads/case/:case',
+    load: () => import('#app/loads/case-screen.tsx').then((m) => m.CaseScreen),
+  },
+  {
+    pattern: '/plan/:doc/loads/case/:case/:load',
+    load: () => import('#app/loads/load-screen.tsx').then((m) => m.LoadScreen),
+  },
   { pattern: '/plan/:doc/tape', load: () => import('#app/tape/tape-screen.tsx').then((m) => m.TapeScreen) },
   { pattern: '/tape/:id', load: () => import('#app/tape/tape-screen.tsx').then((m) => m.TapeScreen) },
   {

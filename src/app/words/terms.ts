@@ -1,5 +1,6 @@
 import type { Term, TermGroup } from './term.ts';
 import { cureTerms } from './terms-cure.ts';
+import { loadTerms } from './terms-load.ts';
 import { resinTerms } from './terms-resin.ts';
 import { shopTerms } from './terms-shop.ts';
 import { wallTerms } from './terms-wall.ts';
@@ -7,6 +8,7 @@ import { wallTerms } from './terms-wall.ts';
 /** In the order a tube is made. */
 export const termGroups: readonly TermGroup[] = [
   { title: 'Mandrel, wall and cloth', terms: wallTerms },
+  { title: 'Loads and margins', terms: loadTerms },
   { title: 'Resin and wet-out', terms: resinTerms },
   { title: 'Tape, cure and demold', terms: cureTerms },
   { title: 'The shop and its record', terms: shopTerms },

@@ -1,0 +1,181 @@
+import { type Signal, useSignal } from '@preact/signals';
+import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
+import { Choice } from '#app/parts/field.tsx';
+import { BigFigure } from '#app/parts/figure.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { Caution, Warning } from '#app/parts/warning.tsx';
+import { go, type Params } from '#app/router.ts';
+import { NoPlan } from '#app/wall/no-plan.tsx';
+import { AssumedWords } from './assumed.tsx';
+import { FittingMargins } from './fitting-margins.tsx';
+import { HowReckoned } from './how-reckoned.tsx';
+import { place } from './load-words.ts';
+import { MarginPlot } from './margin-plot.tsx';
+import { type CheckedPlan, marginsOfPlan } from './margins-of-plan.ts';
+import { nearest, PlaceSlide } from './pick-place.tsx';
+import { type Least, leastOf, marginWords, rulingsOf, rulingWords } from './ruling.ts';
+import { plotted } from './station-margins.ts';
+import { StationTable } from './station-table.tsx';
+import type { Trouble } from './troubles.ts';
+import { type LoadedPlan, loadedPlan } from './use-plan.ts';
+import { WholeTube } from './whole-tube.tsx';
+
+const all = 'all';
+
+function caseName({ loads }: CheckedPlan, of: number): string {
+  return loads.cases[of]?.name ?? `Case ${of + 1}`;
+}
+
+function whereWords(checked: CheckedPlan, { at, of }: Least): string {
+  const named = checked.loads.cases.length > 1 ? `, ${caseName(checked, of)}` : '';
+  return at === undefined ? `as a column${named}` : `at ${place(at)}${named}`;
+}
+
+/** The one figure, and which check rules where. */
+function Answer({ checked, least }: { checked: CheckedPlan; least: Least }) {
+  const { checks, tube, loads, fittings } = checked;
+  const weak = fittings.filter(({ margin }) => margin !== undefined && margin < 0);
+  const holds = least.margin >= 0;
+  return (
+    <>
+      <BigFigure label="Least margin" figure={marginWords(least.margin)} unit={whereWords(checked, least)} />
+      {!holds && (
+        <Warning kind="stop" title="It does not hold">
+          {least.at === undefined
+            ? 'It buckles as a column under these loads: hold it nearer together, or give it more wall in its middle.'
+            : `Where the picture is hatched the wall gives out under these loads times ${loads.safetyFactor}: give it more plies there, or ask less of it.`}
+        </Warning>
+      )}
+      {weak.map(({ fitting }) => (
+        <Warning key={fitting.id} kind="stop" title={`${fitting.name} does not hold`}>
+          Its figures are under Fittings below.
+        </Warning>
+      ))}
+      <ul class="ruling-words">
+        {rulingsOf(checks).map((ruling) => (
+          <li key={ruling.from}>{rulingWords(ruling, tube.length)}</li>
+        ))}
+        {least.at === undefined && <li>Before any of them it buckles as a column.</li>}
+      </ul>
+    </>
+  );
+}
+
+function Along({ checked, picked }: { checked: CheckedPlan; picked: Signal<number | undefined> }) {
+  const { checks, tube, loads, sections } = checked;
+  const shown = useSignal<string>(all);
+  const index = loads.cases.findIndex((c) => c.id === shown.value);
+  const stations = plotted(checks, index < 0 ? undefined : index);
+  const first = leastOf({ stations, cases: [] })?.at ?? 0;
+  const chosen = nearest(
+    stations.map(({ at }) => at),
+    picked.value ?? first,
+  );
+  const station = stations[chosen];
+  const pick = (at: number) => {
+    picked.value = at;
+  };
+  const section = sections[chosen]?.section;
+  if (!station || !section) return null;
+  return (
+    <>
+      {loads.cases.length > 1 && (
+        <Choice
+          label="Load case"
+          value={shown.value}
+          options={[
+            { value: all, label: 'Least of all' },
+            ...loads.cases.map(({ id, name }) => ({ value: id, label: name })),
+          ]}
+          onChange={(to) => (shown.value = to)}
+        />
+      )}
+      <div>
+        <h2>Margin along the tube</h2>
+        <MarginPlot stations={stations} length={tube.length} at={station.at} onPick={pick} />
+        <PlaceSlide length={tube.length} at={picked.value ?? station.at} onPick={pick} />
+      </div>
+      <StationTable
+        checks={checks}
+        station={chosen}
+        of={station.of}
+        section={section}
+        at={station.at}
+        name={loads.cases.length > 1 ? caseName(checked, station.of) : undefined}
+      />
+    </>
+  );
+}
+
+function Body({ checked, least }: { checked: CheckedPlan; least: Least }) {
+  const picked = useSignal<number | undefined>(undefined);
+  return (
+    <>
+      <Answer checked={checked} least={least} />
+      {!checked.checks.strengthsKnown && (
+        <Warning kind="amber" title="Stiffness and buckling only">
+          {checked.tube.withoutStrengths.map(({ name }) => name).join(' and ')} has no strengths on the shelf,
+          so that nothing is said of stress: write them from its data sheet.
+        </Warning>
+      )}
+      <Along checked={checked} picked={picked} />
+      <WholeTube checked={checked} />
+      <FittingMargins checked={checked} />
+      <AssumedWords tube={checked.tube} />
+      <HowReckoned checked={checked} least={least} />
+      <Caution>
+        Estimates for planning. Thin-wall hand layup scatters; damage, heat, moisture and joints govern. What
+        carries people needs tests and licensed review.
+      </Caution>
+    </>
+  );
+}
+
+function NotYet({ of, troubles }: { of: LoadedPlan; troubles: readonly Trouble[] }) {
+  const [first] = troubles;
+  return (
+    <Screen
+      kicker={of.found.body.name}
+      title="Margins"
+      back={{ to: of.home, label: 'Loads' }}
+      actions={<Action onPress={() => go(first?.to ?? of.home)}>{first?.act ?? 'Look at the loads'}</Action>}
+    >
+      <Warning kind="amber" title="Not checked yet">
+        <ul class="loads-troubles">
+          {troubles.map(({ says }) => (
+            <li key={says}>{says}</li>
+          ))}
+        </ul>
+      </Warning>
+    </Screen>
+  );
+}
+
+/** Does the wall bear its loads, where least, and what gives out there? */
+export function MarginsScreen({ params }: { params: Params }) {
+  const of = loadedPlan(params.doc);
+  if (!of) return <NoPlan />;
+  const { found, home } = of;
+  const margins = marginsOfPlan(found.doc, found.body);
+  const least = margins.ok ? leastOf(margins.checked.checks) : undefined;
+  if (!margins.ok || !least) return <NotYet of={of} troubles={margins.ok ? [] : margins.troubles} />;
+  const one = margins.checked.loads.cases[least.of];
+  return (
+    <Screen
+      kicker={found.body.name}
+      title="Margins"
+      back={{ to: home, label: 'Loads' }}
+      actions={
+        <>
+          <Beside>
+            <LinkButton to={`${home}/lines/${one?.id}`}>Moment and shear</LinkButton>
+            <LinkButton to={`/plan/${found.doc}/wall`}>Change its wall</LinkButton>
+          </Beside>
+          <Action onPress={() => go(`/plan/${found.doc}`)}>Seen: back to the plan</Action>
+        </>
+      }
+    >
+      <Body checked={margins.checked} least={least} />
+    </Screen>
+  );
+}
