@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { findChromium, QUIET_FLAGS } from '../../scripts/ensure-chromium.mjs';
-import { benchScreens, goToBench, openShop } from './support/bench-walk.ts';
+import { benchScreens, goToBench, openShop, turnInto } from './support/bench-walk.ts';
 import { lossesOf } from './support/losses.ts';
 
 const executablePath = await findChromium();
@@ -27,7 +27,7 @@ test('with letters twice as big no screen of the bench loses a word or a key, at
       { width: 320, height: 568 },
       { width: 360, height: 740 },
     ]) {
-      await page.setViewportSize(size);
+      await turnInto(page, size);
       lost.push(...(await lossesOf(page)).map((what) => `${screen.name}, ${size.width} px: ${what}`));
     }
   }

@@ -1,5 +1,5 @@
 import { test as base, expect } from '@playwright/test';
-import { type BenchScreen, benchScreens, goToBench, openShop } from './support/bench-walk.ts';
+import { type BenchScreen, benchScreens, goToBench, openShop, turnInto } from './support/bench-walk.ts';
 import { type Box, type Control, type Look, landingsOf } from './support/gloved-thumb.ts';
 import { type Contrast, contrastsOf, lookAt } from './support/screen-look.ts';
 
@@ -34,7 +34,7 @@ const test = base.extend<object, { walked: Seen[] }>({
         const seen: Seen = { screen, phones: [], contrasts: { light: [], dark: [] } };
         const isKeyed = screen.name.includes('keypad');
         for (const size of isKeyed ? [...phones, ...lowPhones.slice(1)] : phones) {
-          await page.setViewportSize(size);
+          await turnInto(page, size);
           seen.phones.push({ ...size, look: await lookAt(page) });
         }
         for (const theme of ['dark', 'light'] as const) {

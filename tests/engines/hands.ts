@@ -16,6 +16,8 @@ import { until } from './until.ts';
 const bounce = 400;
 /** A thumb's tap and its press-and-hold, ms */
 const [tap, hold] = [40, 1300];
+/** A laden machine hands a press on late; made again too soon, the second would press what the first one brought, ms */
+const lateAtMost = 8000;
 
 type Name = string | RegExp;
 
@@ -122,10 +124,10 @@ export class Hands {
         if (place.disabled) throw new Error(`'${what.name}' is not to be pressed yet`);
         await this.page.run(listenForPress);
         await this.page.touch(place.x, place.y, lasts);
-        if (lasts === tap) await until('the press is heard', () => this.page.run(pressWasHeard), 2000);
+        if (lasts === tap) await until('the press is heard', () => this.page.run(pressWasHeard), lateAtMost);
         return true;
       },
-      20_000,
+      60_000,
     );
   }
 }

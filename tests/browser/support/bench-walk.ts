@@ -72,6 +72,7 @@ export const benchScreens: readonly BenchScreen[] = [
   { name: 'tape', at: '/tape/taped' },
   { name: 'set up the oven', at: '/oven/new' },
   { name: 'oven', at: '/oven/oven-1' },
+  { name: 'oven, logged and to be undone', at: '/oven/oven-1', open: logChip },
   { name: 'oven, other reading, keypad', at: '/oven/oven-1', open: press('Other') },
   { name: 'oven, other reading, keypad, wrong', at: '/oven/oven-1', open: then(press('Other'), type('999')) },
   { name: 'oven, time of a reading', at: '/oven/oven-1', open: press('Time: now') },
@@ -94,6 +95,12 @@ async function tickNext(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Undo', exact: true }).waitFor();
 }
 
+async function logChip(page: Page): Promise<void> {
+  await page.getByRole('group', { name: 'What it reads' }).getByRole('button').first().click();
+  await page.locator('.action').last().click();
+  await page.getByRole('button', { name: /^Undo: / }).waitFor();
+}
+
 async function ticked(page: Page): Promise<void> {
   await page.locator('.step-done .step-press').first().click();
 }
@@ -113,8 +120,24 @@ export async function openShop(page: Page): Promise<void> {
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('On the bench');
 }
 
+/** Another phone, once the screen has been drawn for it. */
+export async function turnInto(page: Page, size: { width: number; height: number }): Promise<void> {
+  await page.setViewportSize(size);
+  await page.evaluate(
+    () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
+  );
+}
+
+/** ms; a press can be taken back for ten seconds */
+const undoIsOver = 11_000;
+
 /** To a screen of the bench, afresh, whatever stands open. */
 export async function goToBench(page: Page, { at, open }: BenchScreen): Promise<void> {
+  const toUndo = page.getByRole('button', { name: /^Undo/ });
+  if (await toUndo.count()) {
+    await page.clock.fastForward(undoIsOver);
+    await expect(toUndo).toHaveCount(0);
+  }
   await page.evaluate(
     (hash) =>
       new Promise<void>((drawn) => {

@@ -36,7 +36,7 @@ export async function typeOnKeys({ page }: Phone, figures: string): Promise<void
   for (const key of figures) await keys.getByRole('button', { name: key, exact: true }).tap();
 }
 
-/** A thumb that stays on a key for a second and a bit. */
+/** A thumb that stays on a key until it is done, though a laden machine hears late that it came. */
 export async function holdDown(phone: Phone, name: Name): Promise<void> {
   const target = button(phone, name);
   await target.scrollIntoViewIfNeeded();
@@ -45,7 +45,7 @@ export async function holdDown(phone: Phone, name: Name): Promise<void> {
   const touch = await phone.page.context().newCDPSession(phone.page);
   const touchPoints = [{ x: box.x + box.width / 2, y: box.y + box.height / 2 }];
   await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints });
-  for (let i = 0; i < 3; i++) await phone.settle();
+  for (let i = 0; i < 5; i++) await phone.settle();
   await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
   await touch.detach();
 }
