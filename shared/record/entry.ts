@@ -4,6 +4,7 @@ import type { Known } from './known.ts';
 import { loggerColumn, loggerDialect, loggerRepairs, loggerSeries } from './logger-file.ts';
 import { lotKinds } from './lot.ts';
 import { channel } from './oven-load.ts';
+import { proofLoadFields, squeezeTestFields } from './proof.ts';
 
 export const entryVersion = 1;
 
@@ -216,31 +217,8 @@ export const entry = z.discriminatedUnion('kind', [
     /** The piece of the plan's wall whose edge it is; the last one, the outside, when absent. */
     piece: z.optional(id),
   }),
-  /** Weight hung on the tube, and how far it went down at a station. */
-  z.looseObject({
-    ...base,
-    kind: z.literal('proofLoad'),
-    /** Where the weight hung, m from the datum end */
-    at: nonNegative,
-    /** kg */
-    mass: positive,
-    /** Where the deflection was read, m from the datum end */
-    station: nonNegative,
-    /** m */
-    deflection: z.number().check(z.gt(-100), z.lt(100)),
-  }),
-  /** The tube squeezed across between two flats: how much narrower it got. */
-  z.looseObject({
-    ...base,
-    kind: z.literal('squeezeTest'),
-    station: nonNegative,
-    /** N */
-    force: positive,
-    /** m */
-    narrower: positive,
-    /** Of the stretch that was squeezed, m along the tube */
-    length: positive,
-  }),
+  z.looseObject({ ...base, kind: z.literal('proofLoad'), ...proofLoadFields }),
+  z.looseObject({ ...base, kind: z.literal('squeezeTest'), ...squeezeTestFields }),
   z.looseObject({
     ...base,
     kind: z.literal('disposition'),

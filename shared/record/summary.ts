@@ -6,7 +6,9 @@ import { lotKinds } from './lot.ts';
 import { releaseKinds } from './release-system.ts';
 
 /** Raise when a fold or this shape changes: older summaries are thrown away and made anew. */
-export const foldVersion = 3;
+export const foldVersion = 4;
+
+const deflection = z.number().check(z.gt(-100), z.lt(100));
 
 /** Facts of one build, folded from its entries; results are computed from them when shown. */
 export const buildSummary = z.looseObject({
@@ -63,6 +65,8 @@ export const buildSummary = z.looseObject({
   wall: z.optional(positive),
   /** Of every cup that was used: kg as poured, and hardener to resin as the sheet asks. */
   poured: z.array(z.looseObject({ resin: positive, hardener: positive, wanted: positive })),
+  /** Of every reading under a weight whose deflection the plan foretold, m */
+  proof: z.optional(z.array(z.looseObject({ expected: deflection, measured: deflection }))),
   /** Weighed after the work, kg */
   leftover: z.optional(nonNegative),
   wipings: z.optional(nonNegative),

@@ -38,6 +38,10 @@ const percent = shown('%', 1, '35 %');
 
 const quantities = {
   mass: define('a mass', 'mass', shown('g', 1, '116.1 g'), shown('oz', 2, '4.1 oz'), measured),
+  // What hangs on a tube: kilograms and pounds, where cloth and resin are grams and ounces.
+  hungMass: define('a weight', 'mass', shown('kg', 2, '12.5 kg'), shown('lb', 2, '27 lb')),
+  // Of a dial or a rule beside a tube that bends.
+  dial: define('a reading', 'length', shown('mm', 2, '12.4 mm'), shown('in', 3, '0.488 in'), signed),
   length: define('a length', 'length', shown('mm', 1, '1905 mm'), shown('in', 3, '6 ft 3 in')),
   // Tape on its reel: meters and feet, where other lengths are millimeters and inches.
   reelLength: define('a length', 'length', shown('m', 1, '50 m'), shown('ft', 1, '160 ft')),

@@ -117,3 +117,19 @@ describe('the shop for a plan', () => {
     expect(values.workingRate).toBeUndefined();
   });
 });
+
+describe('stiffness against plan', () => {
+  it('is of each cloth, from what bent under a weight, with the plan itself as the book', () => {
+    const proof = [{ expected: 0.02, measured: 0.025 }];
+    const made = builds(
+      { proof },
+      { proof: [{ expected: 0.02, measured: 0.02 }] },
+      { proof, cloth: 'Twill' },
+      {},
+    );
+    const [plain, twill] = factors(made).filter((f) => f.kind === 'stiffness');
+    expect(plain).toMatchObject({ of: 'Plain 193', book: 1, spread: { count: 2 } });
+    expect(plain?.spread.median).toBeCloseTo(0.9, 9);
+    expect(twill?.spread.median).toBeCloseTo(0.8, 9);
+  });
+});

@@ -156,3 +156,15 @@ test('a time entered later moves a pour to the can in use then', () => {
   const s = summarize(buildHeader, [...entriesOf(buildHeader.id, events), moved]) as BuildSummary;
   expect(drawn(s, 'resin')).toEqual([['can-1', 0.1]]);
 });
+
+describe('a proof test', () => {
+  const hung = { kind: 'proofLoad', at: 1, mass: 10, station: 1, deflection: 0.02 } as const;
+
+  test('is kept as what was foretold and what came, where anything was foretold', () => {
+    expect(ofBuild([{ minute: 1, ...hung, expectedEach: 0.0018 }]).proof).toEqual([
+      { expected: 0.018, measured: 0.02 },
+    ]);
+    expect(ofBuild([{ minute: 1, ...hung }])).not.toHaveProperty('proof');
+    expect(ofBuild([{ minute: 1, ...hung, expectedEach: 99 }])).not.toHaveProperty('proof');
+  });
+});

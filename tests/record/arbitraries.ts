@@ -60,6 +60,8 @@ const cup = fc.constantFrom('cup-a', 'cup-b', 'cup-c');
 const clock = fc.constantFrom('clock-a', 'clock-b');
 const round = fc.integer({ min: 1, max: 3 });
 const mass = fc.double({ min: 0.0001, max: 1, noNaN: true });
+// A −0 does not come back from a file as such.
+const down = fc.double({ min: -1, max: 1, noNaN: true }).map((far) => far + 0);
 const temperature = fc.double({ min: 270, max: 420, noNaN: true });
 const kind = <K extends EntryKind>(name: K) => fc.constant(name);
 const maybe = { requiredKeys: [] as never[] };
@@ -176,20 +178,32 @@ const bodies: { [K in EntryKind]: fc.Arbitrary<{ kind: K }> } = {
     station: mass,
     value: mass,
   }),
-  proofLoad: fc.record({
-    kind: kind('proofLoad'),
-    at: mass,
-    mass,
-    station: mass,
-    deflection: fc.double({ min: -1, max: 1, noNaN: true }).map((down) => down + 0),
-  }),
-  squeezeTest: fc.record({
-    kind: kind('squeezeTest'),
-    station: mass,
-    force: mass,
-    narrower: mass,
-    length: mass,
-  }),
+  proofLoad: fc.record(
+    {
+      kind: kind('proofLoad'),
+      at: mass,
+      mass,
+      station: mass,
+      deflection: down,
+      set: down,
+      test: fc.constantFrom('first', 'second'),
+      held: fc.constant([{ id: 'held', holds: 'builtIn' as const, at: 0 }]),
+      expectedEach: down,
+      plannedModulus: mass,
+    },
+    { requiredKeys: ['kind', 'at', 'mass', 'station', 'deflection'] },
+  ),
+  squeezeTest: fc.record(
+    {
+      kind: kind('squeezeTest'),
+      station: mass,
+      force: mass,
+      narrower: mass,
+      length: mass,
+      expected: mass,
+    },
+    { requiredKeys: ['kind', 'station', 'force', 'narrower', 'length'] },
+  ),
   disposition: fc.record({ kind: kind('disposition'), outcome: fc.constantFrom('good', 'rework', 'scrap') }),
   rating: fc.record({
     kind: kind('rating'),

@@ -61,6 +61,14 @@ export const kindWords: Record<FactorKind, KindWords> = {
     asks: 'Counts a tube that was measured round at a station and more, by cloth.',
     source: 'ASTM D3171, method II',
   },
+  stiffness: {
+    title: 'Stiffness against plan',
+    quantity: 'fraction',
+    digits: 0,
+    formula: 'Σ expected² / Σ (expected × measured)',
+    asks: 'Counts a tube that was bent under a weight, by cloth: its modulus along over the one planned.',
+    source: 'beam theory, Gere and Timoshenko',
+  },
   workingRate: {
     title: 'Working rate',
     quantity: 'massRate',

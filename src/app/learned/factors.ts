@@ -10,6 +10,7 @@ export const factorKinds = [
   'resinShare',
   'fiberVolume',
   'plyThickness',
+  'stiffness',
   'workingRate',
   'arealWeight',
   'overshoot',
@@ -89,6 +90,7 @@ const rules: Record<Exclude<FactorKind, 'overshoot'>, Rule> = {
     book: ({ arealWeight, fiberDensity }) =>
       curedPlyThickness({ arealWeight, fiberDensity, fiberVolumeFraction: bookFiber }),
   },
+  stiffness: { value: (m) => m.stiffness, group: ({ build }) => build.cloth, book: () => 1 },
   workingRate: { value: (m) => m.workingRate, group: () => '' },
   arealWeight: { value: realArealWeight, group: lotOf, book: ({ arealWeight }) => arealWeight },
 };

@@ -1,3 +1,4 @@
+import { factorOf } from '#app/proof/results.ts';
 import { laminateByWeight } from '#app/results/by-weight.ts';
 import type { AllSummaries } from '#app/state/all-summaries.ts';
 import { ratioError } from '#calc';
@@ -15,6 +16,8 @@ export interface Made {
   /** Tube without film left in it, kg */
   tube?: number;
   plyThickness?: number;
+  /** Stiffness in proof tests over what the plan's wall foretold */
+  stiffness?: number;
   /** Film that stayed inside, kg; 0 where the release has none */
   filmLeft?: number;
   /** Left in cups and on gloves, as weighed, kg a cup */
@@ -104,6 +107,7 @@ export function madeOf(build: BuildSummary, ovens: ReadonlyMap<string, OvenSumma
     ...known({
       filmLeft: filmLeft(build),
       plyThickness: wall === undefined || plies === undefined ? undefined : wall / plies,
+      stiffness: factorOf(build.proof ?? [])?.factor,
       workingRate: workingRate(build),
       ...losses(build, weighed && weighed.resin + (build.coreResin ?? 0)),
       ...cure(build, ovens),

@@ -6,6 +6,7 @@ import { Choice } from '#app/parts/field.tsx';
 import { Lines } from '#app/parts/figure.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Caution } from '#app/parts/warning.tsx';
+import { Tested } from '#app/proof/proof-results.tsx';
 import type { Params } from '#app/router.ts';
 import { loadJournals, ovenState } from '#app/state/journals.ts';
 import { now } from '#app/state/now.ts';
@@ -75,6 +76,7 @@ function Paper({ state, loads }: { state: BuildState; loads: readonly LoadOnPape
         <Head state={state} at={at} />
         <Laminate state={state} />
         <Outcome state={state} />
+        <Tested state={state} />
         <Planned state={state} />
         <Pieces state={state} units={settings.value.units} />
         <Cups state={state} />

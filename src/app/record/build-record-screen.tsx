@@ -5,6 +5,7 @@ import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { Lines } from '#app/parts/figure.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
+import { Tested } from '#app/proof/proof-results.tsx';
 import { ratingNames, ratingWords } from '#app/results/rating-words.ts';
 import { go, type Params } from '#app/router.ts';
 import { now } from '#app/state/now.ts';
@@ -92,11 +93,13 @@ export function BuildRecordScreen({ params }: { params: Params }) {
       <Laminate state={state} />
       <Made state={state} />
       <Cups state={state} />
+      <Tested state={state} />
       {state.photos.length > 0 && <h2>{countOf(state.photos.length, 'photo')}</h2>}
       <Thumbnails photos={state.photos} />
       <Beside>
         <LinkButton to={`/record/build/${header.id}/paper`}>Print it</LinkButton>
         <LinkButton to={`/hand/build/${header.id}`}>To another phone</LinkButton>
+        <LinkButton to={`/proof/${header.id}`}>Test it</LinkButton>
       </Beside>
       <h2>Time line</h2>
       <p class="quiet small">Tap a line to correct it. What was there stays to be seen.</p>

@@ -30,6 +30,24 @@ const asWords = (values: readonly (keyof typeof outcomeWords)[]) =>
 
 const nothing: Fixable = { numbers: [], words: [] };
 
+const down: QuantityOptions = { quantity: 'dial', min: -10, max: 10 };
+
+const proofNumbers: readonly NumberField[] = [
+  { key: 'mass', label: 'Weight hung', options: { quantity: 'hungMass', positive: true, max: 1000 } },
+  { key: 'deflection', label: 'Went down by', options: down },
+  { key: 'set', label: 'Stayed down by, weight off', options: optional(down) },
+];
+
+const squeezeNumbers: readonly NumberField[] = [
+  { key: 'force', label: 'Squeezed with', options: { quantity: 'force', positive: true, max: 1e4 } },
+  {
+    key: 'length',
+    label: 'Over so much of its length',
+    options: { quantity: 'length', positive: true, max: 15 },
+  },
+  { key: 'narrower', label: 'Narrower by', options: { quantity: 'dial', positive: true, max: 1 } },
+];
+
 /** What of an entry can be put right besides its time. What is not here is struck out and entered anew. */
 export function fixable(entry: Entry): Fixable {
   switch (entry.kind) {
@@ -67,25 +85,9 @@ export function fixable(entry: Entry): Fixable {
         ],
       };
     case 'proofLoad':
-      return {
-        ...nothing,
-        numbers: [
-          { key: 'mass', label: 'Weight hung', options: { ...mass, positive: true, max: 1000 } },
-          { key: 'deflection', label: 'Went down by', options: { quantity: 'length', min: -10, max: 10 } },
-        ],
-      };
+      return { ...nothing, numbers: proofNumbers };
     case 'squeezeTest':
-      return {
-        ...nothing,
-        numbers: [
-          { key: 'force', label: 'Squeezed with', options: { quantity: 'force', positive: true, max: 1e4 } },
-          {
-            key: 'narrower',
-            label: 'Narrower by',
-            options: { quantity: 'diameter', positive: true, max: 1 },
-          },
-        ],
-      };
+      return { ...nothing, numbers: squeezeNumbers };
     case 'edgeMark':
       return {
         ...nothing,

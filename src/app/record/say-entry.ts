@@ -140,13 +140,13 @@ function describeKnown(subject: Subject, e: Entry): Described {
       };
     case 'proofLoad':
       return {
-        what: `${show(e.mass, 'mass', 0)} hung at ${show(e.at, 'length', 0)}: down at ${show(e.station, 'length', 0)}`,
-        value: show(e.deflection, 'length'),
+        what: `${show(e.mass, 'hungMass')} hung at ${show(e.at, 'length', 0)}: down at ${show(e.station, 'length', 0)}`,
+        value: `${show(e.deflection, 'dial')}${e.set === undefined ? '' : `, stayed ${show(e.set, 'dial')}`}`,
       };
     case 'squeezeTest':
       return {
-        what: `Squeezed with ${show(e.force, 'force')} at ${show(e.station, 'length', 0)}: narrower by`,
-        value: show(e.narrower, 'diameter'),
+        what: `Squeezed with ${show(e.force, 'force')} over ${show(e.length, 'length')} at ${show(e.station, 'length', 0)}: narrower by`,
+        value: show(e.narrower, 'dial'),
       };
     case 'edgeMark':
       return {

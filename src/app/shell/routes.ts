@@ -121,6 +121,11 @@ export const routes: readonly Route[] = [
     pattern: '/measure/:id',
     load: () => import('#app/measure/measure-screen.tsx').then((m) => m.MeasureScreen),
   },
+  { pattern: '/proof/:id', load: () => import('#app/proof/proof-screen.tsx').then((m) => m.ProofScreen) },
+  {
+    pattern: '/proof/:id/squeeze',
+    load: () => import('#app/proof/squeeze-screen.tsx').then((m) => m.SqueezeScreen),
+  },
   { pattern: '/mix/:id', load: () => import('#app/mix/mix-screen.tsx').then((m) => m.MixScreen) },
   { pattern: '/mix/:id/:view', load: () => import('#app/mix/mix-screen.tsx').then((m) => m.MixScreen) },
   { pattern: '/record', load: () => import('#app/record/record-screen.tsx').then((m) => m.RecordScreen) },

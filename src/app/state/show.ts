@@ -4,7 +4,7 @@ import { settings } from './settings.ts';
 
 /** An ounce is 28 g and an inch 25 mm: where whole grams or millimeters do, these want a decimal. */
 function decimals(quantity: Quantity, digits: number | undefined): number | undefined {
-  const coarse = quantity === 'mass' || quantity === 'length';
+  const coarse = quantity === 'mass' || quantity === 'length' || quantity === 'dial';
   return digits !== undefined && coarse && settings.value.units === 'inchPound' ? digits + 1 : digits;
 }
 

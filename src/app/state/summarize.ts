@@ -1,5 +1,6 @@
 import { planOfBuild } from '#app/cutting/plan-of-build.ts';
 import { hardenerPerResin } from '#app/mix/recipe.ts';
+import { pointsOf } from '#app/proof/results.ts';
 import { wallsMeasured } from '#app/results/by-thickness.ts';
 import { fiberMassFraction, resinForCloth } from '#calc';
 import type { BuildHeader } from '#shared/record/build.ts';
@@ -76,6 +77,7 @@ function plannedMass(header: BuildHeader): number {
 function made(state: BuildState) {
   const { cloth, clothArea, resin, release, tape, plies } = state.header;
   const walls = wallsMeasured(state).map((w) => w.wall);
+  const proof = pointsOf(state.proofLoads.map((f) => f.entry));
   return {
     cloth: cloth.name,
     arealWeight: cloth.arealWeight,
@@ -85,6 +87,7 @@ function made(state: BuildState) {
     ...(tape && { tape: tape.name }),
     ...(plies !== undefined && { plies }),
     ...(walls.length > 0 && { wall: sum(walls) / walls.length }),
+    ...(proof.length > 0 && { proof }),
     draws: drawsOf(state),
   };
 }

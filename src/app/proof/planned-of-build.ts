@@ -1,0 +1,73 @@
+import { sectionsAlong } from '#app/carry/sections-along.ts';
+import { type Tube, tubeOfPlan } from '#app/carry/tube-of-plan.ts';
+import { buildShelf, walledPlanOf } from '#app/cutting/build-shelf.ts';
+import { planOfBuild } from '#app/cutting/plan-of-build.ts';
+import { caseOf, supportsOfPlan } from '#app/loads/of-plan.ts';
+import { theShelf, type WallShelf } from '#app/wall/wall-model.ts';
+import { type BeamSolution, beamColumn, beamLine } from '#calc';
+import type { BuildHeader } from '#shared/record/build.ts';
+import type { LoadCase, LoadPlan } from '#shared/record/load-plan.ts';
+import type { Plan } from '#shared/record/plan.ts';
+import { beamStations, mostBent, type PlannedTube } from './bend.ts';
+
+/** A tube under one of its load cases, that case's load factor in it. */
+export interface Design {
+  name: string;
+  solution: BeamSolution;
+}
+
+/** What a build's plan says of it, as far as it says it. */
+export interface PlannedOfBuild {
+  tube: PlannedTube | undefined;
+  /** Under the load case that bends it most. */
+  design: Design | undefined;
+}
+
+/** Materials as the build froze them, also where its wall was not drawn. */
+function frozenShelf(header: BuildHeader, plan: Plan): WallShelf {
+  const walled = walledPlanOf(header);
+  if (walled) return buildShelf(header, walled);
+  return {
+    ...theShelf,
+    cloth: (id) => (id === plan.cloth ? header.cloth : theShelf.cloth(id)),
+    release: (id) => (id === plan.release ? header.release : theShelf.release(id)),
+    resin: (id) => (id === plan.resin ? header.resin : theShelf.resin(id)),
+  };
+}
+
+function designOf(tube: PlannedTube, loads: LoadPlan, one: LoadCase): Design[] {
+  const asked = caseOf(one);
+  if (!asked) return [];
+  const beam = { stations: beamStations(tube), supports: supportsOfPlan(loads), ...asked };
+  try {
+    return [{ name: one.name, solution: beamColumn(beam).solution ?? beamLine(beam) }];
+  } catch (error) {
+    // Loads that cannot be reckoned are said on their own screen; the tube can be tested all the same.
+    if (error instanceof RangeError) return [];
+    throw error;
+  }
+}
+
+/** The load case that bends it most; none where nothing bends it. */
+function hardest(tube: PlannedTube, loads: LoadPlan): Design | undefined {
+  const most = ({ solution }: Design) => mostBent(solution).moment;
+  return loads.cases
+    .flatMap((one) => designOf(tube, loads, one))
+    .filter((design) => most(design) > 0)
+    .reduce<Design | undefined>((a, b) => (a && most(a) >= most(b) ? a : b), undefined);
+}
+
+/** A tube as the bench tests it: cut across along its length. */
+export const plannedTube = (tube: Tube): PlannedTube => ({
+  length: tube.length,
+  stations: sectionsAlong(tube),
+});
+
+/** The tube as its plan said when the build was started. */
+export function plannedOfBuild(header: BuildHeader): PlannedOfBuild {
+  const plan = planOfBuild(header);
+  const found = plan && tubeOfPlan(plan, frozenShelf(header, plan));
+  if (!found?.ok) return { tube: undefined, design: undefined };
+  const tube = plannedTube(found.tube);
+  return { tube, design: plan?.loads && hardest(tube, plan.loads) };
+}
