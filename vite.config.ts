@@ -31,29 +31,12 @@ export default defineConfig({
       includeManifestIcons: false,
       injectManifest: {
         rollupFormat: 'iife',
-        globPatterns: ['**/*.{js,css,html,svg,png,woff2,txt,json}'],
+        globPatterns: ['**/*.{js,css,html,svg,png,woff2,txt,json,webmanifest}'],
         dontCacheBustURLsMatching: /^assets\//,
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
       },
-      manifest: {
-        name: 'Tubewright',
-        short_name: 'Tubewright',
-        description:
-          'Plan, mix, wrap, cure and weigh hand-laid composite tubes at the bench, with no network.',
-        lang: 'en',
-        display: 'standalone',
-        orientation: 'any',
-        theme_color: '#FAF8F3',
-        background_color: '#FAF8F3',
-        start_url: './',
-        scope: './',
-        icons: [
-          { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
-          { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
-          { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
-          { src: 'icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
-        ],
-      },
+      // In public/, and named by the page only once its first screen is seen.
+      manifest: false,
     }),
   ],
 });

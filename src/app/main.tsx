@@ -5,6 +5,7 @@ import { everBuilt } from './bench/ever-built.ts';
 import { askOnceThereIsABuild } from './data/keep.ts';
 import { loadLastMade } from './making/last-made.ts';
 import { listenForMainKey } from './parts/main-key.ts';
+import { firstPaint } from './platform/first-paint.ts';
 import { idle } from './platform/idle.ts';
 import { keepInstallOffer } from './platform/install.ts';
 import { startUpdates } from './platform/update.ts';
@@ -21,15 +22,6 @@ import { putStarterShelf } from './state/starter.ts';
 import './styles/base.css';
 import './styles/forced-colors.css';
 import type { Store } from '#storage/store.ts';
-
-/** A page in the background draws nothing: it goes on after this, ms */
-const longestDraw = 500;
-
-/** Runs `then` when what was rendered is on the screen: the frame after the one that draws it has begun. */
-function whenDrawn(then: () => void): void {
-  requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(then)));
-  setTimeout(then, longestDraw);
-}
 
 /** What the first screen can do without: the shelf, and what a new tube starts with. */
 async function fetchTheRest(store: Store): Promise<void> {
@@ -59,7 +51,7 @@ async function start(): Promise<void> {
   startTicking();
   listenForMainKey();
   render(<App />, root);
-  whenDrawn(tellDrawn);
+  firstPaint().then(tellDrawn);
   await drawn;
   if (opened) {
     fetchLateParts();

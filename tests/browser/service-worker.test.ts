@@ -80,9 +80,9 @@ test('nothing is asked of anybody else, and the policy refuses nothing of ours',
   expect(complaints).toEqual([]);
 });
 
-test('the policy bites: script and style written into the page do not run', async ({ page }) => {
-  await page.goto(host.address);
-  const ran = await page.evaluate(() => {
+/** What runs of a script and a style written into the page. */
+const whatRuns = (page: Page) =>
+  page.evaluate(() => {
     const script = document.createElement('script');
     script.textContent = 'document.title = "ran"';
     document.head.append(script);
@@ -91,7 +91,48 @@ test('the policy bites: script and style written into the page do not run', asyn
     document.head.append(style);
     return [document.title === 'ran', getComputedStyle(document.documentElement).outlineWidth === '7px'];
   });
-  expect(ran).toEqual([false, false]);
+
+test('the policy bites: script and style written into the page do not run', async ({ page }) => {
+  await page.goto(host.address);
+  expect(await whatRuns(page)).toEqual([false, false]);
+});
+
+test('the policy bites as well in the page on the phone, whatever the host sent with it', async ({
+  page,
+}) => {
+  host.sendHeaders({ 'Content-Security-Policy': undefined });
+  const fromHost = await page.goto(host.address);
+  expect(fromHost?.headers()['content-security-policy']).toBeUndefined();
+  expect(await whatRuns(page)).toEqual([false, false]);
+  await openUnderWorker(page, host.address);
+  const html = readFileSync(join(host.folder, 'index.html'), 'utf8');
+  const inPage = /content="(default-src[^"]+)"/.exec(html)?.[1];
+  for (const path of ['', 'index.html', '?from=home']) {
+    const answer = await page.goto(host.address + path);
+    expect(answer?.headers()['content-security-policy'], path).toBe(inPage);
+    expect(await whatRuns(page), path).toEqual([false, false]);
+  }
+});
+
+test('page and parts come from the phone without waking the worker, also when the host varies them', async ({
+  page,
+}) => {
+  host.sendHeaders({ Vary: 'Accept-Encoding, Origin' });
+  await openUnderWorker(page, host.address);
+  await host.stop();
+  await page.reload();
+  await expect(page.getByRole('heading').first()).toBeVisible();
+  // At the time of the first screen: what comes later may wake it.
+  const givenBy = await page.evaluate(() =>
+    ['navigation', 'resource'].flatMap((type) =>
+      performance.getEntriesByType(type).map((entry) => {
+        const { name, workerFinalSourceType } = entry.toJSON();
+        return [new URL(name).pathname.split('.').at(-1), workerFinalSourceType];
+      }),
+    ),
+  );
+  expect(givenBy.length).toBeGreaterThan(3);
+  expect(givenBy.filter(([, source]) => source !== 'cache')).toEqual([]);
 });
 
 test('a newer version waits through reloads and new pages, until a page gives the word', async ({

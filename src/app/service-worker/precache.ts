@@ -1,5 +1,7 @@
 // One cache for each version of the app, filled whole or not at all, so that a page and its parts always match.
 
+import { withPolicyAsHeader } from './page-policy.ts';
+
 export interface PrecacheEntry {
   url: string;
   revision: string | null;
@@ -9,6 +11,7 @@ export interface PrecacheEntry {
 const EARLIER_VERSIONS_KEPT = 2;
 
 export interface Precache {
+  readonly name: string;
   fill(): Promise<void>;
   page(): Promise<Response>;
   part(request: Request): Promise<Response>;
@@ -25,6 +28,7 @@ export function openPrecache(entries: readonly PrecacheEntry[], scope: string): 
     try {
       await Promise.all(entries.map((entry) => addEntry(cache, entry, scope)));
       await checkPage(cache, pageUrl, entries);
+      await keepPage(cache, [pageUrl, scope]);
     } catch (error) {
       await caches.delete(name);
       throw error;
@@ -47,7 +51,7 @@ export function openPrecache(entries: readonly PrecacheEntry[], scope: string): 
     await Promise.all(earlier.slice(0, -EARLIER_VERSIONS_KEPT).map((key) => caches.delete(key)));
   }
 
-  return { fill, page, part, dropEarlier };
+  return { name, fill, page, part, dropEarlier };
 }
 
 async function addEntry(cache: Cache, { url, revision }: PrecacheEntry, scope: string): Promise<void> {
@@ -56,13 +60,26 @@ async function addEntry(cache: Cache, { url, revision }: PrecacheEntry, scope: s
   const stored = revision === null ? await caches.match(address, { ignoreVary: true }) : undefined;
   const response = stored ?? (await fetch(address, { cache: revision === null ? 'default' : 'reload' }));
   if (!response.ok) throw new Error(`${address} answered ${response.status}`);
-  await cache.put(address, response.redirected ? withoutRedirect(response) : response);
+  await cache.put(address, response.redirected || response.headers.has('Vary') ? plain(response) : response);
 }
 
-/** A browser refuses a redirected response as the answer to opening a page; some hosts redirect index.html. */
-function withoutRedirect(response: Response): Response {
-  const { status, statusText, headers } = response;
+/**
+ * A browser refuses a redirected response as the answer to opening a page, and some hosts redirect index.html. One
+ * that varies may not be found again by a browser that looks for it without this worker.
+ */
+function plain(response: Response): Response {
+  const { status, statusText } = response;
+  const headers = new Headers(response.headers);
+  headers.delete('Vary');
   return new Response(response.body, { status, statusText, headers });
+}
+
+/** Under each address that it is opened by. */
+async function keepPage(cache: Cache, addresses: readonly string[]): Promise<void> {
+  const stored = await cache.match(addresses[0] ?? '');
+  if (!stored) return;
+  const page = await withPolicyAsHeader(stored);
+  await Promise.all(addresses.map((address) => cache.put(address, page.clone())));
 }
 
 /** Caught halfway through an upload, a host gives the new page with the old parts: that version must not be kept. */

@@ -1,12 +1,17 @@
 import { answerDone, showApp } from './notification-click.ts';
 import { openPrecache, type PrecacheEntry } from './precache.ts';
+import { answerWithoutWorker } from './without-worker.ts';
 
 declare const self: ServiceWorkerGlobalScope & { __WB_MANIFEST: readonly PrecacheEntry[] };
 
 const scope = self.registration.scope;
-const precache = openPrecache(self.__WB_MANIFEST, scope);
+const entries = self.__WB_MANIFEST;
+const precache = openPrecache(entries, scope);
 
-self.addEventListener('install', (event) => event.waitUntil(precache.fill()));
+self.addEventListener('install', (event) => {
+  event.waitUntil(answerWithoutWorker(event, { cacheName: precache.name, entries, scope }));
+  event.waitUntil(precache.fill());
+});
 
 self.addEventListener('activate', (event) => {
   event.waitUntil(Promise.all([precache.dropEarlier(), self.clients.claim()]));
@@ -20,8 +25,9 @@ self.addEventListener('message', (event) => {
 self.addEventListener('fetch', (event) => {
   const { request } = event;
   if (request.method !== 'GET' || !request.url.startsWith(scope)) return;
-  if (request.mode !== 'navigate') event.respondWith(precache.part(request));
-  else if (isThePage(request.url)) event.respondWith(precache.page());
+  if (request.mode === 'navigate') {
+    if (isThePage(request.url)) event.respondWith(precache.page());
+  } else if (request.url !== scope) event.respondWith(precache.part(request));
 });
 
 self.addEventListener('notificationclick', (event) => {

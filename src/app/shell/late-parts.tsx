@@ -11,6 +11,7 @@ export { SoundLine } from '#app/clocks/sound-line.tsx';
 export { TooLate } from '#app/clocks/too-late.tsx';
 export { UndoLast } from '#app/parts/undo-last.tsx';
 export { dropExports } from '#app/platform/file-sink.ts';
+export { nameManifest } from '#app/platform/manifest.ts';
 export { WipeKey } from '#app/wipe/wipe-key.tsx';
 
 /** In front of every screen: the flash, and the lock while it is wiped. */

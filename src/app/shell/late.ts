@@ -11,6 +11,7 @@ export async function fetchLateParts(): Promise<void> {
     parts.startAlarms();
     parts.watchPhoneClock();
     late.value = parts;
+    parts.nameManifest();
     // A page that was closed in the middle may have left its export on the disk.
     parts.dropExports().catch(() => {});
   } catch {

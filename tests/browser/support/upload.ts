@@ -11,6 +11,8 @@ export interface UploadHost {
   folder: string;
   address: string;
   edit: (file: string, change: (text: string) => string) => void;
+  /** From now on it sends other headers: one that is undefined is left out. */
+  sendHeaders: (change: Record<string, string | undefined>) => void;
   /** From now on nothing answers. */
   stop: () => Promise<void>;
   remove: () => Promise<void>;
@@ -37,6 +39,18 @@ export async function startUploadHost(): Promise<UploadHost> {
       const after = change(before);
       expect(after).not.toBe(before);
       writeFileSync(path, after);
+    },
+    sendHeaders: (change) => {
+      const plain = serve(host);
+      server.removeAllListeners('request');
+      server.on('request', (request, response) => {
+        const writeHead = response.writeHead.bind(response);
+        response.writeHead = ((status: number, headers: Record<string, string>) => {
+          const sent = Object.entries({ ...headers, ...change }).filter(([, value]) => value !== undefined);
+          return writeHead(status, Object.fromEntries(sent) as Record<string, string>);
+        }) as typeof response.writeHead;
+        plain.emit('request', request, response);
+      });
     },
     stop,
     remove: async () => {
