@@ -56,6 +56,10 @@ export const handbookLaminas = {
   other: undefined,
 } as const satisfies Record<Fiber, LaminaRecord | undefined>;
 
+/** As it is told on the screen. */
+export const handbookSource =
+  'Tsai and Hahn, Introduction to Composite Materials, 1980, table 1.7, from memory';
+
 /**
  * Cured epoxy, alike in all directions: what a ply's figures are taken apart with, and mixed again at another fiber
  * volume. Of usual epoxies, Pa and Poisson's ratio (Callister; Kaw, table 3.2, from memory).

@@ -84,6 +84,7 @@ function addressesOf(pattern: string, shop: Shop): string[] {
   if (pattern.startsWith('/record/fix')) return [fill({ subject: shop.closedBuild, root: shop.line })];
   if (pattern.startsWith('/shelf/checklist'))
     return [fill({ doc: 'starter-checklist-film-sleeve', stage: 'mix' })];
+  if (pattern.startsWith('/shelf/cloth')) return [fill({ doc: shelfItems.cloth })];
   if (pattern.startsWith('/shelf/:type'))
     return Object.entries(shelfItems).map(([type, doc]) => fill({ type, doc }));
   // What the ledger, the lots and a choice of builds hold, not that they are empty.

@@ -105,7 +105,7 @@ export function alongQuantities(sections: readonly SectionAt[]): Record<AlongKey
       split: (si) => rough(si, 'crossSection'),
     },
     squeezed: {
-      name: `Gives when squeezed, against ${against}`,
+      name: `Gives, squeezed, against ${against}`,
       quantity: 'number',
       least: softnessOf(sections),
       split: (si) => ({ figure: formatNumber(si, 2), unit: 'times' }),

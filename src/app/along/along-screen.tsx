@@ -4,6 +4,7 @@ import { stopWords, strengthPath } from '#app/carry/carry-words.ts';
 import { sectionAt, sectionsAlong, stationsOf, tubeMassOf } from '#app/carry/sections-along.ts';
 import { type Tube, type TubeStop, tubeOfPlan } from '#app/carry/tube-of-plan.ts';
 import { LinkButton } from '#app/parts/action.tsx';
+import { Ask } from '#app/parts/ask.tsx';
 import { Choice } from '#app/parts/field.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
 import { Screen } from '#app/parts/screen.tsx';
@@ -43,6 +44,13 @@ function stiffest(tube: Tube): number {
   return sections.reduce((a, b) => (b.section.eiLeast > a.section.eiLeast * (1 + 1e-9) ? b : a)).at;
 }
 
+function AskOf({ of }: { of: AlongKey }) {
+  if (of === 'squeezed') return <Ask term="ring-softness" asks="What is it to give when squeezed?" />;
+  if (of === 'wall') return <Ask term="wall" asks="What is the wall?" />;
+  if (of === 'weight' || of === 'area') return null;
+  return <Ask term="bending-stiffness" asks="What are EI and GJ?" />;
+}
+
 function Along({ tube, of: key }: { tube: Tube; of: AlongKey }) {
   const chosen = useSignal<number | undefined>(undefined);
   const sections = sectionsAlong(tube);
@@ -56,7 +64,13 @@ function Along({ tube, of: key }: { tube: Tube; of: AlongKey }) {
   return (
     <>
       <div class="along-figure">
-        <BigFigure figure={figure} unit={unit} label={`${of.name}, at ${show(here.at, 'length', 0)}`} />
+        <div class="ask-head">
+          <p class="along-label">
+            {of.name}, at {show(here.at, 'length', 0)}
+          </p>
+          <AskOf of={key} />
+        </div>
+        <BigFigure figure={figure} unit={unit} />
         <p>{besidesWords(key, here.section, tubeMassOf(tube))}</p>
       </div>
       <AlongPlot
@@ -114,8 +128,8 @@ export function AlongScreen({ params }: { params: Params }) {
       kicker={unsaved ? `${plan.name} · as drawn, not saved yet` : plan.name}
       title="Along the tube"
       back={{ to: `/plan/${doc}`, label: 'Plan' }}
-      actions={found.ok && <Keys of={key} />}
     >
+      {found.ok && <Keys of={key} />}
       {found.ok ? <Along tube={found.tube} of={key.value} /> : <Stops stops={found.stops} />}
       <LinkButton to={`/plan/${doc}/wall`}>{hasWall(plan) ? 'Change its wall' : 'Draw its wall'}</LinkButton>
       <PlanningCaution />

@@ -1,8 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { Fragment } from 'preact';
+import { knownWords, strengthPath } from '#app/carry/carry-words.ts';
 import { LotsOfItem } from '#app/lots/lots-of-item.tsx';
 import { Action, Secondary } from '#app/parts/action.tsx';
 import { Conflict } from '#app/parts/conflict.tsx';
+import { Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
@@ -11,21 +13,13 @@ import type { ResinSystem } from '#shared/record/resin-system.ts';
 import { FieldRow } from './field-row.tsx';
 import type { Field } from './fields.ts';
 import { askedFields, bodyOf, type ItemDraft, isGood, itemDraft } from './item-draft.ts';
+import { draftFor, dropDraft } from './item-drafts.ts';
 import { type ItemType, isItemType, kindWords } from './kinds.ts';
 import { NotOnShelf } from './not-on-shelf.tsx';
 import { RatioLine } from './ratio-line.tsx';
 import { resinDoubts } from './resin-doubts.ts';
 import { ResinFit } from './resin-fit.tsx';
 import './shelf.css';
-
-/** What is typed here stays while the builder looks something up elsewhere. */
-const drafts = new Map<string, ItemDraft>();
-
-function draftFor(key: string, make: () => ItemDraft): ItemDraft {
-  const kept = drafts.get(key) ?? make();
-  drafts.set(key, kept);
-  return kept;
-}
 
 function More({ draft, fields }: { draft: ItemDraft; fields: readonly Field[] }) {
   const open = draft.moreOpen;
@@ -74,6 +68,21 @@ function Typical({ found }: { found: Doc<ItemType> }) {
   );
 }
 
+/** What its fibers do in epoxy has a screen of its own. */
+function InTheWall({ doc }: { doc: string }) {
+  const cloth = findDoc('cloth', doc)?.body;
+  if (!cloth) return null;
+  return (
+    <Rows label="In the wall">
+      <Row
+        to={strengthPath(doc)}
+        title={knownWords(cloth)}
+        about="What its fibers do in epoxy, one ply of them"
+      />
+    </Rows>
+  );
+}
+
 function ShelfLife({ type, found }: { type: ItemType; found: Doc<ItemType> }) {
   const move = async (retired: boolean) => {
     if (await saveDoc(type, found.body, { doc: found.doc, retired })) go(`/shelf/${type}`);
@@ -104,7 +113,7 @@ function Item({ type, found }: { type: ItemType; found: Doc<ItemType> | undefine
       if (said !== '') return;
     }
     if (!(await saveDoc(type, body, found ? { doc: found.doc } : {}))) return;
-    drafts.delete(key);
+    dropDraft(key);
     go(`/shelf/${type}`);
   };
   return (
@@ -125,6 +134,7 @@ function Item({ type, found }: { type: ItemType; found: Doc<ItemType> | undefine
       {found && <Conflict type={type} doc={found} />}
       {found && <Typical found={found} />}
       <Fields draft={draft} />
+      {found && type === 'cloth' && <InTheWall doc={found.doc} />}
       {found && <LotsOfItem type={type} item={found.doc} />}
       {resin && <ResinFit resin={resin} />}
       {found && <ShelfLife type={type} found={found} />}

@@ -259,6 +259,10 @@ export const routes: readonly Route[] = [
     pattern: '/shelf/:type/:doc',
     load: () => import('#app/shelf/item-screen.tsx').then((m) => m.ItemScreen),
   },
+  {
+    pattern: '/shelf/cloth/:doc/strength',
+    load: () => import('#app/shelf/strength-screen.tsx').then((m) => m.StrengthScreen),
+  },
   { pattern: '/words/:term?', load: () => import('#app/words/words-screen.tsx').then((m) => m.WordsScreen) },
   {
     pattern: '/settings',

@@ -3,11 +3,13 @@ import { cureTerms } from './terms-cure.ts';
 import { loadTerms } from './terms-load.ts';
 import { resinTerms } from './terms-resin.ts';
 import { shopTerms } from './terms-shop.ts';
+import { stiffnessTerms } from './terms-stiffness.ts';
 import { wallTerms } from './terms-wall.ts';
 
 /** In the order a tube is made. */
 export const termGroups: readonly TermGroup[] = [
   { title: 'Mandrel, wall and cloth', terms: wallTerms },
+  { title: 'Stiffness and strength', terms: stiffnessTerms },
   { title: 'Loads and margins', terms: loadTerms },
   { title: 'Resin and wet-out', terms: resinTerms },
   { title: 'Tape, cure and demold', terms: cureTerms },
