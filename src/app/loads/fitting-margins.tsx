@@ -31,7 +31,7 @@ export function FittingMargins({ checked: { fittings, safetyFactor } }: { checke
     <>
       <h2>Fittings</h2>
       {fittings.map((check) => (
-        <section key={check.fitting.id} aria-label={check.fitting.name}>
+        <section key={check.fitting.id} class="margin-lines" aria-label={check.fitting.name}>
           <p>
             <strong>{check.fitting.name}</strong> · {fittingWords(check.fitting)}
           </p>

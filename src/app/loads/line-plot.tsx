@@ -7,6 +7,7 @@ import type { BeamSolution } from '#calc';
 import { type LineKind, lineKinds, seriesOf } from './line-series.ts';
 import { place } from './load-words.ts';
 import { usePlaceTouch } from './pick-place.tsx';
+import '#app/along/along.css';
 import '#app/wall/pictures/pictures.css';
 import './loads.css';
 
@@ -20,8 +21,8 @@ interface Props {
   onPick: (at: number) => void;
 }
 
-const height = 220;
-const pad = { right: 16, top: 22, bottom: 28 };
+const height = 204;
+const pad = { right: 16, top: 24, bottom: 26 };
 
 /** From the least to the most there is, with 0 in it, and room for a line where all is nothing. */
 function boundsOf(series: Float64Array): [least: number, most: number] {
@@ -47,8 +48,9 @@ export function LinePlot({ solution, kind, length, at, most, onPick }: Props) {
   const touch = usePlaceTouch({ length, left, right, onPick });
   const values = [...solution.at].flatMap((place0, i) => (Math.abs(place0 - at) < 1e-9 ? [ys[i] ?? 0] : []));
   return (
-    <div ref={ref} class="picture along-plot">
+    <div ref={ref} class="picture">
       <svg
+        class="along-plot"
         width={width.value}
         height={height}
         role="img"
@@ -67,8 +69,16 @@ export function LinePlot({ solution, kind, length, at, most, onPick }: Props) {
         <path class="margin-zero" d={`M${left} ${y(0)}H${right}`} />
         <path class="picture-line" d={linePath(xs, ys)} />
         <path class="picture-cursor" d={`M${x(at)} ${pad.top - 8}V${foot}`} />
+        <text
+          class="picture-number picture-over"
+          x={Math.min(Math.max(x(at), left + 30), right - 24)}
+          y={12}
+          text-anchor="middle"
+        >
+          {place(at)}
+        </text>
         {values.map((v, i) => (
-          <circle key={i} class="along-dot" cx={x(at)} cy={v} r="7" />
+          <circle key={i} class="along-here" cx={x(at)} cy={v} r="7" />
         ))}
         <AlongAxis x={x} length={length} y={foot} width={width.value} />
       </svg>

@@ -1,5 +1,5 @@
-import { useSignal } from '@preact/signals';
-import { Action, LinkButton } from '#app/parts/action.tsx';
+import { type Signal, useSignal } from '@preact/signals';
+import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { Choice } from '#app/parts/field.tsx';
 import { BigFigure, Lines } from '#app/parts/figure.tsx';
 import { Screen } from '#app/parts/screen.tsx';
@@ -14,55 +14,56 @@ import { caseFactor, place } from './load-words.ts';
 import { type CaseLines, linesOf } from './margins-of-plan.ts';
 import { NotThere } from './not-there.tsx';
 import { nearest, PlaceSlide } from './pick-place.tsx';
+import { Troubles } from './troubles-list.tsx';
 import { caseTroublesOf } from './troubles-of.ts';
 import { type LoadedPlan, loadedPlan } from './use-plan.ts';
+import '#app/along/along.css';
 
-function Diagram({ lines, of }: { lines: CaseLines; of: LoadedPlan }) {
-  const kind = useSignal<LineKind>('moment');
+function Keys({ kind }: { kind: Signal<LineKind> }) {
+  return (
+    <div class="along-keys">
+      <Choice
+        label="What is drawn"
+        value={kind.value}
+        options={Object.entries(lineKinds).map(([value, k]) => ({
+          value: value as LineKind,
+          label: k.label,
+        }))}
+        onChange={(to) => {
+          kind.value = to;
+        }}
+      />
+    </div>
+  );
+}
+
+function Diagram({ lines, length, kind }: { lines: CaseLines; length: number; kind: LineKind }) {
   const picked = useSignal<number | undefined>(undefined);
   const { solution } = lines;
-  const series = seriesOf(solution, kind.value);
-  const most = greatest(solution.at, series);
+  const most = greatest(solution.at, seriesOf(solution, kind));
   const at = picked.value ?? most.at;
-  const index = nearest(solution.at, at);
-  const place0 = solution.at[index] ?? 0;
-  const { quantity, label } = lineKinds[kind.value];
-  const big = showSplit(most.value, quantity, quantity === 'length' ? 0 : undefined);
+  const here = solution.at[nearest(solution.at, at)] ?? 0;
+  const { label, quantity, digits } = lineKinds[kind];
+  const big = showSplit(most.value, quantity, digits);
   const pick = (to: number) => {
     picked.value = to;
   };
   return (
     <>
-      <BigFigure
-        label={`Greatest ${label.toLowerCase()}`}
-        figure={big.figure}
-        unit={`${big.unit} at ${place(most.at)}`}
-      />
-      <div class="line-keys">
-        <Choice
-          label="Along the tube"
-          value={kind.value}
-          options={Object.entries(lineKinds).map(([value, k]) => ({
-            value: value as LineKind,
-            label: k.label,
-          }))}
-          onChange={(to) => (kind.value = to)}
+      <div class="along-figure">
+        <BigFigure
+          label={`Greatest ${label.toLowerCase()}, at ${place(most.at)}`}
+          figure={big.figure}
+          unit={big.unit}
         />
       </div>
       <div>
-        <LinePlot
-          solution={solution}
-          kind={kind.value}
-          length={of.length}
-          at={place0}
-          most={most}
-          onPick={pick}
-        />
-        <PlaceSlide length={of.length} at={at} onPick={pick} />
+        <LinePlot solution={solution} kind={kind} length={length} at={here} most={most} onPick={pick} />
+        <PlaceSlide length={length} at={at} onPick={pick} />
       </div>
       <section aria-label="The picked station">
-        <h2>At {place(place0)}</h2>
-        <Lines rows={lineValues(solution, place0).map(({ label: l, says }) => [l, says])} />
+        <h2>At {place(here)}</h2>
+        <Lines rows={lineValues(solution, here).map(({ label: name, says }) => [name, says])} />
       </section>
     </>
   );
@@ -73,28 +74,28 @@ const signs =
   'Above 0 goes the way the main load goes, aside and in shear; pulled along the tube is above 0, pressed below.';
 
 function Known({ of, one, lines }: { of: LoadedPlan; one: LoadCase; lines: CaseLines }) {
-  const { found, home } = of;
+  const { found, home, length } = of;
+  const kind = useSignal<LineKind>('moment');
   return (
     <Screen
       kicker={`${found.body.name} · ${caseFactor(one)}`}
       title={one.name}
       back={{ to: home, label: 'Loads' }}
-      actions={
-        <>
-          <LinkButton to={`${home}/case/${one.id}`}>Its load factor</LinkButton>
-          <Action onPress={() => go(`${home}/margins`)}>See the margins</Action>
-        </>
-      }
+      actions={<Keys kind={kind} />}
     >
       {lines.buckles && (
         <Warning kind="stop" title="It buckles as a column">
           What presses it bends it past all bounds; drawn here as if that did not bend it.
         </Warning>
       )}
-      <Diagram lines={lines} of={of} />
+      <Diagram lines={lines} length={length} kind={kind.value} />
       <h2>At the supports</h2>
       <Lines head={['At', 'gives back']} rows={reactionRows(lines.solution)} />
       <p class="quiet small">{signs}</p>
+      <Beside>
+        <LinkButton to={`${home}/case/${one.id}`}>Its load factor</LinkButton>
+        <LinkButton to={`${home}/margins`}>See the margins</LinkButton>
+      </Beside>
     </Screen>
   );
 }
@@ -117,13 +118,7 @@ export function LinesScreen({ params }: { params: Params }) {
       back={{ to: home, label: 'Loads' }}
       actions={<Action onPress={() => go(first?.to ?? home)}>{first?.act ?? 'Look at the loads'}</Action>}
     >
-      <Warning kind="amber" title="Not drawn yet">
-        <ul class="loads-troubles">
-          {troubles.map(({ says }) => (
-            <li key={says}>{says}</li>
-          ))}
-        </ul>
-      </Warning>
+      <Troubles troubles={troubles} />
     </Screen>
   );
 }

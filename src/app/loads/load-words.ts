@@ -5,6 +5,8 @@ import { reachOf } from './of-plan.ts';
 
 export const place = (m: number): string => show(m, 'length', 0);
 
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** '0 to 2400 mm' */
 export const stretch = (from: number, to: number): string =>
   `${place(from).replace(/\s\D+$/, '')} to ${place(to)}`;
@@ -94,3 +96,8 @@ export const factorWords = (factor: number): string => show(factor, 'number', 2)
 /** 'load factor 1.5' */
 export const caseFactor = ({ loadFactor }: LoadCase): string =>
   loadFactor === undefined ? 'no load factor yet' : `load factor ${factorWords(loadFactor)}`;
+
+const squeezed = (text: string) => text.replace(/[\s·]/g, '');
+
+/** Whether two ways of writing a figure are one: '40 N m' and '40 N·m'. */
+export const sameWords = (one: string, other: string): boolean => squeezed(one) === squeezed(other);

@@ -13,6 +13,7 @@ import {
   loadFigure,
   loadTitle,
   place,
+  sameWords,
   supportWords,
 } from './load-words.ts';
 import type { LoadedPlan } from './use-plan.ts';
@@ -35,11 +36,9 @@ export function SupportRows({ of: { loads, home } }: { of: LoadedPlan }) {
   );
 }
 
-const squeezed = (text: string) => text.replace(/\s/g, '');
-
 /** As it was written, where that is not what stands beside it: a unit taken for another is then seen. */
 function writtenAs(load: LoadRecord): string | undefined {
-  if (!load.typed || squeezed(load.typed) === squeezed(loadFigure(load))) return undefined;
+  if (!load.typed || sameWords(load.typed, loadFigure(load))) return undefined;
   return `written as ${load.typed}`;
 }
 

@@ -10,6 +10,7 @@ import { AskedRows, FittingRows, LoadRows, SupportRows } from './loads-lists.tsx
 import { mixedUnits } from './mixed-units.ts';
 import { canUndoLoads, undoLoads } from './save.ts';
 import { Sketch } from './sketch.tsx';
+import { Troubles } from './troubles-list.tsx';
 import { troublesOf } from './troubles-of.ts';
 import { type LoadedPlan, loadedPlan } from './use-plan.ts';
 
@@ -36,17 +37,9 @@ function Body({ of }: { of: LoadedPlan }) {
   return (
     <>
       <Conflict type="plan" doc={found} />
-      <Cases of={of} chosen={one?.id ?? ''} />
       <Sketch length={length} supports={loads.supports} loads={one?.loads ?? []} />
-      {troubles.length > 0 && (
-        <Warning kind="amber" title="Not checked yet">
-          <ul class="loads-troubles">
-            {troubles.map(({ says }) => (
-              <li key={says}>{says}</li>
-            ))}
-          </ul>
-        </Warning>
-      )}
+      <Cases of={of} chosen={one?.id ?? ''} />
+      <Troubles troubles={troubles} />
       {mixed && (
         <Warning kind="amber" title="Two kinds of unit">
           {mixed}

@@ -5,9 +5,11 @@ import { useWidth } from '#app/parts/use-width.ts';
 import { AlongAxis } from '#app/wall/pictures/along-axis.tsx';
 import { linear } from '#app/wall/pictures/scale.ts';
 import { areaPath, linePath } from '#app/wall/pictures/thin-line.ts';
+import { place } from './load-words.ts';
 import { usePlaceTouch } from './pick-place.tsx';
 import { failingOf, leastOf, marginWords } from './ruling.ts';
 import type { PlottedStation } from './station-margins.ts';
+import '#app/along/along.css';
 import '#app/wall/pictures/pictures.css';
 import './loads.css';
 
@@ -19,8 +21,8 @@ interface Props {
   onPick: (at: number) => void;
 }
 
-const pad = { left: 34, right: 14, top: 14, bottom: 26 };
-const height = 214;
+const pad = { left: 34, right: 16, top: 24, bottom: 24 };
+const height = 204;
 /** A margin above 3 is not told from one of 3 in the picture: what is near 0 has the room. */
 const leastTop = 1;
 const mostTop = 3;
@@ -82,8 +84,15 @@ export function MarginPlot(props: Props) {
   const chosen = stations.find((s) => s.at === at);
   const touch = usePlaceTouch({ length, left: pad.left, right, onPick });
   return (
-    <div ref={ref} class="picture along-plot">
-      <svg width={width.value} height={height} role="img" aria-label={says(props)} {...touch}>
+    <div ref={ref} class="picture">
+      <svg
+        class="along-plot"
+        width={width.value}
+        height={height}
+        role="img"
+        aria-label={says(props)}
+        {...touch}
+      >
         <Hatch id={hatch} />
         <path class="picture-ground" d={areaPath(xs, ys, y(0))} />
         <Fails stations={stations} x={x} y={y} hatch={hatch} />
@@ -100,7 +109,15 @@ export function MarginPlot(props: Props) {
         {chosen && (
           <>
             <path class="picture-cursor" d={`M${x(at)} ${pad.top}V${foot}`} />
-            <circle class="along-dot" cx={x(at)} cy={clipped(chosen.least.margin)} r="7" />
+            <text
+              class="picture-number picture-over"
+              x={Math.min(Math.max(x(at), pad.left + 30), right - 24)}
+              y={12}
+              text-anchor="middle"
+            >
+              {place(at)}
+            </text>
+            <circle class="along-here" cx={x(at)} cy={clipped(chosen.least.margin)} r="7" />
           </>
         )}
         <AlongAxis x={x} length={length} y={foot} width={width.value} />

@@ -1,6 +1,7 @@
 import { type SectionAt, sectionsAlong } from '#app/carry/sections-along.ts';
 import { type Tube, tubeOfPlan } from '#app/carry/tube-of-plan.ts';
 import { keptBy } from '#app/wall/kept-by.ts';
+import { theShelf } from '#app/wall/wall-model.ts';
 import { type BeamSolution, beamColumn, beamLine, type TubeChecks, tubeChecks } from '#calc';
 import type { LoadCase, LoadPlan } from '#shared/record/load-plan.ts';
 import type { Plan } from '#shared/record/plan.ts';
@@ -47,9 +48,9 @@ function checkedOf(tube: Tube, loads: LoadPlan): CheckedPlan | undefined {
 }
 
 /** Margins of a plan's tube, or what keeps it from being checked. Kept until its loads or its tube change. */
-export function marginsOfPlan(doc: string, plan: Plan): MarginsOfPlan {
-  const troubles = troublesOf(doc, plan);
-  const found = tubeOfPlan(plan);
+export function marginsOfPlan(doc: string, plan: Plan, shelf = theShelf): MarginsOfPlan {
+  const troubles = troublesOf(doc, plan, shelf);
+  const found = tubeOfPlan(plan, shelf);
   const { loads } = plan;
   if (troubles.length > 0 || !found.ok || !loads) return { ok: false, troubles };
   try {
@@ -68,8 +69,8 @@ export interface CaseLines {
 }
 
 /** Shear, moment and the rest of one case along the tube; undefined where it cannot be reckoned. */
-export function linesOf(plan: Plan, one: LoadCase): CaseLines | undefined {
-  const found = tubeOfPlan(plan);
+export function linesOf(plan: Plan, one: LoadCase, shelf = theShelf): CaseLines | undefined {
+  const found = tubeOfPlan(plan, shelf);
   const { loads } = plan;
   const asked = caseOf(one);
   if (!found.ok || !loads || !asked) return undefined;

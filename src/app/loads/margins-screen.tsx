@@ -1,24 +1,27 @@
 import { type Signal, useSignal } from '@preact/signals';
-import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
+import { Assumed } from '#app/carry/assumed.tsx';
+import { Action } from '#app/parts/action.tsx';
 import { Choice } from '#app/parts/field.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
+import { Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
 import { NoPlan } from '#app/wall/no-plan.tsx';
-import { AssumedWords } from './assumed.tsx';
 import { FittingMargins } from './fitting-margins.tsx';
 import { HowReckoned } from './how-reckoned.tsx';
-import { place } from './load-words.ts';
+import { capital, factorWords, place } from './load-words.ts';
 import { MarginPlot } from './margin-plot.tsx';
 import { type CheckedPlan, marginsOfPlan } from './margins-of-plan.ts';
 import { nearest, PlaceSlide } from './pick-place.tsx';
-import { type Least, leastOf, marginWords, rulingsOf, rulingWords } from './ruling.ts';
+import { type Least, leastOf, marginWords, ruledBy, ruledWords, rulingsOf, rulingWords } from './ruling.ts';
 import { plotted } from './station-margins.ts';
 import { StationTable } from './station-table.tsx';
 import type { Trouble } from './troubles.ts';
+import { Troubles } from './troubles-list.tsx';
 import { type LoadedPlan, loadedPlan } from './use-plan.ts';
 import { WholeTube } from './whole-tube.tsx';
+import '#app/along/along.css';
 
 const all = 'all';
 
@@ -31,19 +34,32 @@ function whereWords(checked: CheckedPlan, { at, of }: Least): string {
   return at === undefined ? `as a column${named}` : `at ${place(at)}${named}`;
 }
 
-/** The one figure, and which check rules where. */
+/** The one figure: where the wall bears its loads least, and what gives out there. */
 function Answer({ checked, least }: { checked: CheckedPlan; least: Least }) {
-  const { checks, tube, loads, fittings } = checked;
-  const weak = fittings.filter(({ margin }) => margin !== undefined && margin < 0);
   const holds = least.margin >= 0;
   return (
+    <div class="along-figure">
+      <BigFigure
+        label={`Least margin, ${whereWords(checked, least)}`}
+        figure={marginWords(least.margin)}
+        unit={holds ? '' : 'does not hold'}
+      />
+      <p>{capital(ruledWords[ruledBy(least.check)])} rules there.</p>
+    </div>
+  );
+}
+
+/** What to do where it does not hold, and which check rules where. */
+function Rulings({ checked, least }: { checked: CheckedPlan; least: Least }) {
+  const { checks, tube, fittings, safetyFactor } = checked;
+  const weak = fittings.filter(({ margin }) => margin !== undefined && margin < 0);
+  return (
     <>
-      <BigFigure label="Least margin" figure={marginWords(least.margin)} unit={whereWords(checked, least)} />
-      {!holds && (
+      {least.margin < 0 && (
         <Warning kind="stop" title="It does not hold">
           {least.at === undefined
-            ? 'It buckles as a column under these loads: hold it nearer together, or give it more wall in its middle.'
-            : `Where the picture is hatched the wall gives out under these loads times ${loads.safetyFactor}: give it more plies there, or ask less of it.`}
+            ? 'It buckles as a column under these loads: hold it at more places, or give it more wall in its middle.'
+            : `Where it is hatched the wall gives out before the loads have grown ${factorWords(safetyFactor)} times: more plies there, a fatter tube, or less load.`}
         </Warning>
       )}
       {weak.map(({ fitting }) => (
@@ -51,7 +67,7 @@ function Answer({ checked, least }: { checked: CheckedPlan; least: Least }) {
           Its figures are under Fittings below.
         </Warning>
       ))}
-      <ul class="ruling-words">
+      <ul class="ruling-words" aria-label="What rules where">
         {rulingsOf(checks).map((ruling) => (
           <li key={ruling.from}>{rulingWords(ruling, tube.length)}</li>
         ))}
@@ -61,7 +77,15 @@ function Answer({ checked, least }: { checked: CheckedPlan; least: Least }) {
   );
 }
 
-function Along({ checked, picked }: { checked: CheckedPlan; picked: Signal<number | undefined> }) {
+function Along({
+  checked,
+  least: worst,
+  picked,
+}: {
+  checked: CheckedPlan;
+  least: Least;
+  picked: Signal<number | undefined>;
+}) {
   const { checks, tube, loads, sections } = checked;
   const shown = useSignal<string>(all);
   const index = loads.cases.findIndex((c) => c.id === shown.value);
@@ -79,6 +103,10 @@ function Along({ checked, picked }: { checked: CheckedPlan; picked: Signal<numbe
   if (!station || !section) return null;
   return (
     <>
+      <div>
+        <MarginPlot stations={stations} length={tube.length} at={station.at} onPick={pick} />
+        <PlaceSlide length={tube.length} at={picked.value ?? station.at} onPick={pick} />
+      </div>
       {loads.cases.length > 1 && (
         <Choice
           label="Load case"
@@ -90,11 +118,7 @@ function Along({ checked, picked }: { checked: CheckedPlan; picked: Signal<numbe
           onChange={(to) => (shown.value = to)}
         />
       )}
-      <div>
-        <h2>Margin along the tube</h2>
-        <MarginPlot stations={stations} length={tube.length} at={station.at} onPick={pick} />
-        <PlaceSlide length={tube.length} at={picked.value ?? station.at} onPick={pick} />
-      </div>
+      <Rulings checked={checked} least={worst} />
       <StationTable
         checks={checks}
         station={chosen}
@@ -112,16 +136,16 @@ function Body({ checked, least }: { checked: CheckedPlan; least: Least }) {
   return (
     <>
       <Answer checked={checked} least={least} />
+      <Along checked={checked} least={least} picked={picked} />
       {!checked.checks.strengthsKnown && (
         <Warning kind="amber" title="Stiffness and buckling only">
           {checked.tube.withoutStrengths.map(({ name }) => name).join(' and ')} has no strengths on the shelf,
           so that nothing is said of stress: write them from its data sheet.
         </Warning>
       )}
-      <Along checked={checked} picked={picked} />
       <WholeTube checked={checked} />
       <FittingMargins checked={checked} />
-      <AssumedWords tube={checked.tube} />
+      <Assumed tube={checked.tube} />
       <HowReckoned checked={checked} least={least} />
       <Caution>
         Estimates for planning. Thin-wall hand layup scatters; damage, heat, moisture and joints govern. What
@@ -140,13 +164,7 @@ function NotYet({ of, troubles }: { of: LoadedPlan; troubles: readonly Trouble[]
       back={{ to: of.home, label: 'Loads' }}
       actions={<Action onPress={() => go(first?.to ?? of.home)}>{first?.act ?? 'Look at the loads'}</Action>}
     >
-      <Warning kind="amber" title="Not checked yet">
-        <ul class="loads-troubles">
-          {troubles.map(({ says }) => (
-            <li key={says}>{says}</li>
-          ))}
-        </ul>
-      </Warning>
+      <Troubles troubles={troubles} />
     </Screen>
   );
 }
@@ -165,17 +183,17 @@ export function MarginsScreen({ params }: { params: Params }) {
       kicker={found.body.name}
       title="Margins"
       back={{ to: home, label: 'Loads' }}
-      actions={
-        <>
-          <Beside>
-            <LinkButton to={`${home}/lines/${one?.id}`}>Moment and shear</LinkButton>
-            <LinkButton to={`/plan/${found.doc}/wall`}>Change its wall</LinkButton>
-          </Beside>
-          <Action onPress={() => go(`/plan/${found.doc}`)}>Seen: back to the plan</Action>
-        </>
-      }
+      actions={<Action onPress={() => go(`/plan/${found.doc}`)}>Seen: back to the plan</Action>}
     >
       <Body checked={margins.checked} least={least} />
+      <Rows label="Further">
+        <Row
+          to={`${home}/lines/${one?.id}`}
+          title="Moment and shear"
+          about="What the loads do along the tube"
+        />
+        <Row to={`/plan/${found.doc}/wall`} title="Change its wall" about="More plies where it is short" />
+      </Rows>
     </Screen>
   );
 }

@@ -1,5 +1,5 @@
 import type { LoadCase } from '#shared/record/load-plan.ts';
-import { loadFigure, loadTitle } from './load-words.ts';
+import { loadFigure, loadTitle, sameWords } from './load-words.ts';
 
 const pounds = /lb|#/i;
 const newtons = /N/;
@@ -16,8 +16,9 @@ export function mixedUnits({ loads, name }: LoadCase): string | undefined {
   const inPounds = loads.find((l) => unitsOf(l.typed) === 'pounds');
   const inNewtons = loads.find((l) => unitsOf(l.typed) === 'newtons');
   if (!inPounds || !inNewtons) return undefined;
-  const said = [inPounds, inNewtons].map(
-    (l) => `${loadTitle(l).toLowerCase()} was written as ${l.typed} and is ${loadFigure(l)}`,
-  );
+  const said = [inPounds, inNewtons].map((l) => {
+    const is = sameWords(l.typed ?? '', loadFigure(l)) ? '' : `, which is ${loadFigure(l)}`;
+    return `${loadTitle(l).toLowerCase()} was written as ${l.typed}${is}`;
+  });
   return `In ${name} the ${said.join('; the ')}: check that both are meant.`;
 }

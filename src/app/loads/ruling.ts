@@ -1,12 +1,25 @@
 import type { CheckName, TubeChecks } from '#calc';
-import { place } from './load-words.ts';
+import { capital, place } from './load-words.ts';
 
 /** Above this nothing there is near to anything. */
 export const idle = 9;
 
 export const checkWords: Record<CheckName, string> = {
   'largest stress': 'largest stress',
-  'Tsai-Wu': 'Tsai-Wu, all stresses together',
+  'Tsai-Wu': 'Tsai-Wu, all stresses',
+  'wall buckling': 'wall buckling',
+  ovalization: 'ovalization',
+  'column buckling': 'column buckling',
+};
+
+/** What gives out first; the two ways of reckoning a ply's stress are one there, or they would take turns all along. */
+export type RuledBy = Exclude<CheckName, 'largest stress' | 'Tsai-Wu'> | 'stress';
+
+export const ruledBy = (check: CheckName): RuledBy =>
+  check === 'largest stress' || check === 'Tsai-Wu' ? 'stress' : check;
+
+export const ruledWords: Record<RuledBy, string> = {
+  stress: 'stress in a ply',
   'wall buckling': 'wall buckling',
   ovalization: 'ovalization',
   'column buckling': 'column buckling',
@@ -17,7 +30,7 @@ export interface Ruling {
   from: number;
   to: number;
   /** Undefined where nothing comes near. */
-  check: CheckName | undefined;
+  check: RuledBy | undefined;
   /** Least of the stretch, and of which case. */
   margin: number;
   of: number;
@@ -27,7 +40,7 @@ export interface Ruling {
 export function rulingsOf({ stations }: Pick<TubeChecks, 'stations'>): Ruling[] {
   const found: Ruling[] = [];
   for (const { at, of, least } of stations) {
-    const check = least.margin > idle ? undefined : least.check;
+    const check = least.margin > idle ? undefined : ruledBy(least.check);
     const last = found.at(-1);
     if (last) last.to = at;
     if (last && last.check === check) {
@@ -37,11 +50,10 @@ export function rulingsOf({ stations }: Pick<TubeChecks, 'stations'>): Ruling[] 
     found.push({ from: at, to: at, check, margin: least.margin, of });
   }
   // Between two places at once nothing lies: a jump of the wall has no length.
-  return found.filter((r, i) => r.to > r.from || i === found.length - 1);
+  return found.filter((r) => r.to > r.from);
 }
 
 const bare = (m: number) => place(m).replace(/\s\D+$/, '');
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** 'Between 1200 and 1900 mm wall buckling rules.' */
 export function rulingWords({ from, to, check }: Ruling, length: number): string {
@@ -51,7 +63,7 @@ export function rulingWords({ from, to, check }: Ruling, length: number): string
       ? 'Nothing comes near to anything the wall bears.'
       : `Between ${bare(from)} and ${place(to)} nothing comes near to what the wall bears.`;
   }
-  const what = checkWords[check];
+  const what = ruledWords[check];
   return all ? `${capital(what)} rules all along.` : `Between ${bare(from)} and ${place(to)} ${what} rules.`;
 }
 

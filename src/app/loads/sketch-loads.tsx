@@ -75,17 +75,22 @@ function Spread({ stations, ...props }: LoadMarkProps & { stations: { at: number
   );
 }
 
-/** Round the tube, open in front, its head at the front. */
+/** Round the tube in front, its head where it goes. */
 function Twist({ px, way, y, half }: { px: number; way: number; y: number; half: number }) {
-  const [rx, ry] = [7, half + 9];
-  const head = y + way * ry * 0.55;
-  const line = `M${px - rx * 0.85} ${y - way * ry * 0.5}A${rx} ${ry} 0 1 ${way > 0 ? 1 : 0} ${px - rx * 0.85} ${head}`;
-  return <path class="sketch-arrow" d={`${line}m-4 ${way * 8}l4 ${-way * 8}l8 ${way * 3}`} />;
+  const reach = half + 11;
+  const [from, to] = [y - way * reach, y + way * reach];
+  const head = `M${px + 7} ${to - way * 8}L${px - 2} ${to}L${px + 9} ${to + way * 4}`;
+  return (
+    <path
+      class="sketch-arrow"
+      d={`M${px - 2} ${from}C${px + 16} ${from} ${px + 16} ${to} ${px - 2} ${to}${head}`}
+    />
+  );
 }
 
 function Axial({ at, force, x, y, length }: LoadMarkProps & { at: number; force: number }) {
   const out = at < length / 2 ? -1 : 1;
-  const [near, far] = [x(at) + out * 3, x(at) + out * 30];
+  const [near, far] = [x(at) + out * 4, x(at) + out * 32];
   const outward = Math.sign(force) === out;
   return <path class="sketch-arrow" d={outward ? arrow(near, y, far, y) : arrow(far, y, near, y)} />;
 }

@@ -1,8 +1,8 @@
 import { useId } from 'preact/hooks';
 import { useWidth } from '#app/parts/use-width.ts';
 import { AlongAxis } from '#app/wall/pictures/along-axis.tsx';
-import { fitLabels } from '#app/wall/pictures/labels.ts';
-import { linear } from '#app/wall/pictures/scale.ts';
+import { fitLabels, type Placed } from '#app/wall/pictures/labels.ts';
+import { linear, type Scale } from '#app/wall/pictures/scale.ts';
 import type { LoadRecord, Support } from '#shared/record/load-plan.ts';
 import { loadFigure, loadTitle, supportWords } from './load-words.ts';
 import { LoadMark, middleOf, mostOf } from './sketch-loads.tsx';
@@ -20,11 +20,10 @@ interface Props {
 
 const side = 38;
 const half = 7;
-/** px of the two rows of figures over the loads, the arrows under them, and the tube's middle */
-const rows = 34;
-const middle = rows + 56 + half;
-const foot = middle + half + 56;
-const height = foot + 26;
+/** px of a row of figures over the loads; of arrows with their room, or of what holds it alone */
+const row = 17;
+const arrows = 54;
+const held = 34;
 
 function says({ supports, loads }: Props): string {
   const held = supports.length > 0 ? supports.map(supportWords).join(', ') : 'Held nowhere yet';
@@ -32,27 +31,33 @@ function says({ supports, loads }: Props): string {
   return `The tube along its length. ${held}. ${pulled || 'Nothing pulls on it yet'}.`;
 }
 
-/** The figures over what they belong to; with no room over the tube for the way down to it. */
-function Figures({ loads, x, width }: Pick<Props, 'loads'> & { x: (m: number) => number; width: number }) {
+/** Whether arrows stand over the tube, and under it. */
+function sidesOf(loads: readonly LoadRecord[]): { over: boolean; under: boolean } {
+  const forces = loads.flatMap((l) => {
+    if (l.kind === 'point') return [l.force];
+    if (l.kind === 'spread') return [l.atFrom, l.atTo];
+    return l.kind === 'table' ? l.stations.map(({ value }) => value) : [];
+  });
+  return { over: forces.some((f) => f > 0), under: forces.some((f) => f < 0) };
+}
+
+/** The figures over what they belong to, in as many rows as they need. */
+function figuresOf(loads: readonly LoadRecord[], x: Scale, width: number): Placed[] {
   const labels = loads.map((load) => ({
     x: x(middleOf(load)),
     text: loadFigure(load),
     weight: load.kind === 'point' ? 2 : 1,
   }));
+  return fitLabels(labels, { from: 0, to: width, rows: 3, size: 14 });
+}
+
+function Wall({ id }: { id: string }) {
   return (
-    <>
-      {fitLabels(labels, { from: 0, to: width, rows: 2, size: 14 }).map((l, i) => (
-        <text
-          key={`${i} ${l.text}`}
-          class="sketch-figure"
-          x={l.left + l.width / 2}
-          y={rows - 6 - 16 * l.row}
-          text-anchor="middle"
-        >
-          {l.text}
-        </text>
-      ))}
-    </>
+    <defs>
+      <pattern id={id} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <line class="sketch-hatch" x1="0" y1="0" x2="0" y2="5" />
+      </pattern>
+    </defs>
   );
 }
 
@@ -63,21 +68,16 @@ export function Sketch(props: Props) {
   const hatch = useId().replace(/[^\w-]/g, '');
   const x = linear(0, length, side, width.value - side);
   const most = mostOf(loads);
+  const figures = figuresOf(loads, x, width.value);
+  const { over, under } = sidesOf(loads);
+  const words = row * (1 + Math.max(-1, ...figures.map((f) => f.row)));
+  const middle = words + (over ? arrows : held) + half;
+  const foot = middle + half + (under ? arrows : held);
   const shared = { x, y: middle, half, length };
   return (
-    <div ref={ref} class="picture sketch">
-      <svg width={width.value} height={height} role="img" aria-label={says(props)}>
-        <defs>
-          <pattern
-            id={`${hatch}-wall`}
-            width="5"
-            height="5"
-            patternUnits="userSpaceOnUse"
-            patternTransform="rotate(45)"
-          >
-            <line class="sketch-hatch" x1="0" y1="0" x2="0" y2="5" />
-          </pattern>
-        </defs>
+    <div ref={ref} class="picture">
+      <svg width={width.value} height={foot + 26} role="img" aria-label={says(props)}>
+        <Wall id={`${hatch}-wall`} />
         <rect class="sketch-tube" x={x(0)} y={middle - half} width={x(length) - x(0)} height={2 * half} />
         <path class="sketch-axis" d={`M${x(0) - 8} ${middle}H${x(length) + 8}`} />
         {supports.map((support) => (
@@ -92,7 +92,17 @@ export function Sketch(props: Props) {
         {loads.map((load) => (
           <LoadMark key={load.id} {...shared} load={load} most={most} chosen={load.id === chosen} />
         ))}
-        <Figures loads={loads} x={x} width={width.value} />
+        {figures.map((f, i) => (
+          <text
+            key={`${i} ${f.text}`}
+            class="sketch-figure"
+            x={f.left + f.width / 2}
+            y={words - 4 - row * f.row}
+            text-anchor="middle"
+          >
+            {f.text}
+          </text>
+        ))}
         <AlongAxis x={x} length={length} y={foot} width={width.value} />
       </svg>
     </div>

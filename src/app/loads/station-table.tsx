@@ -1,7 +1,7 @@
 import { Lines } from '#app/parts/figure.tsx';
 import { show } from '#app/state/show.ts';
 import type { StationForces, TubeChecks, WallSection } from '#calc';
-import { place } from './load-words.ts';
+import { capital, place } from './load-words.ts';
 import { checkWords, marginWords } from './ruling.ts';
 import { shearFlow, stationLines } from './station-margins.ts';
 
@@ -17,7 +17,6 @@ interface Props {
 }
 
 const often = (reserve: number) => (reserve > 99 ? 'over 99' : reserve.toFixed(2));
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 function forceRows(forces: StationForces, section: WallSection): string[][] {
   const { moment, shear, torque, axial } = forces;
@@ -36,7 +35,7 @@ export function StationTable({ checks, station, of, section, at, name }: Props) 
   const lines = stationLines(checks, station, of);
   if (!lines) return null;
   return (
-    <section aria-label="The picked station" class="station-table">
+    <section aria-label="The picked station" class="station-table margin-lines">
       <h2>
         At {place(at)}
         {name && `, ${name}`}
@@ -46,7 +45,7 @@ export function StationTable({ checks, station, of, section, at, name }: Props) 
         rows={lines.margins.map(({ check, reserve, margin }) => [
           capital(checkWords[check]),
           `${often(reserve)} times`,
-          margin < 0 ? `${marginWords(margin)} does not hold` : marginWords(margin),
+          marginWords(margin),
         ])}
       />
       <Lines rows={forceRows(lines.forces, section)} />

@@ -9,6 +9,8 @@ export interface Trouble {
   to: string;
   /** What pressing it leads to. */
   act: string;
+  /** Nothing is wrong: it was not written yet. */
+  missing?: true;
 }
 
 /** Rounding of a length shown in inches, m */
@@ -31,6 +33,7 @@ function supportTroubles(supports: readonly Support[], length: number): Trouble[
         says: 'Nothing holds the tube yet: say where it is built in, or where it rests.',
         to: '/support/new',
         act: 'Say how it is held',
+        missing: true,
       },
     ];
   }
@@ -146,6 +149,7 @@ function caseTroubles(one: LoadCase, length: number, supports: readonly Support[
       says: `Nothing pulls on it in ${one.name} yet: add a load, or take the case out.`,
       to: `/case/${one.id}/new`,
       act: `Add a load to ${one.name}`,
+      missing: true,
     });
   }
   if (one.loadFactor === undefined) {
@@ -153,6 +157,7 @@ function caseTroubles(one: LoadCase, length: number, supports: readonly Support[
       says: `${one.name} has no load factor: write how many times these loads it may meet, 1 for no more than them.`,
       to: `/case/${one.id}`,
       act: `Set the load factor of ${one.name}`,
+      missing: true,
     });
   }
   return found;
@@ -166,6 +171,7 @@ export function loadTroublesOf(loads: LoadPlan, length: number): Trouble[] {
       says: 'Nothing pulls on it yet: add the first load.',
       to: '/case/first/new',
       act: 'Say what pulls on it',
+      missing: true,
     });
   }
   found.push(...loads.cases.flatMap((one) => caseTroubles(one, length, loads.supports)));
@@ -177,6 +183,7 @@ export function loadTroublesOf(loads: LoadPlan, length: number): Trouble[] {
           : 'A safety factor below 1 counts on a tube that has failed: write 1 or more.',
       to: '/asked',
       act: 'Set the safety factor',
+      ...(loads.safetyFactor === undefined && { missing: true }),
     });
   }
   return found;

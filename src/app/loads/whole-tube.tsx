@@ -13,6 +13,9 @@ import { farthest } from './station-margins.ts';
 /** Moments grown by less than this are not worth a word. */
 const told = 1.005;
 
+/** Nearer than this to where it lay it has not moved, m */
+const straight = 1e-5;
+
 const grown = ({ amplification, column }: CheckedCase): string =>
   column.reserve <= 1 ? 'past all bounds: it has buckled' : `${factorWords(amplification)} times`;
 
@@ -31,14 +34,15 @@ function Aside({
   const system = settings.value.units;
   const shown = (m: number) => inUnits(m, { quantity: 'length', system }).value;
   const { unit } = inUnits(far, { quantity: 'length', system });
+  if (far < straight) return <p>Under {name} it stays straight.</p>;
   if (limit === undefined)
-    return <p>{`${name} goes ${place(far)} aside at ${place(at)}; no limit is set.`}</p>;
+    return <p>{`Under ${name} it goes ${place(far)} aside at ${place(at)}; no limit is set.`}</p>;
   const past = far > limit;
   return (
     <>
       <p>
-        {name} goes <strong>{place(far)}</strong> aside at {place(at)}
-        {past ? `, ${place(far - limit)} more than it may.` : ` of the ${place(limit)} it may.`}
+        Under {name} it goes <strong>{place(far)}</strong> aside at {place(at)}
+        {past ? `, ${place(far - limit)} more than it may.` : `, of the ${place(limit)} it may.`}
       </p>
       <Rule
         label={`${place(far)} aside of ${place(limit)}`}
@@ -88,7 +92,11 @@ export function WholeTube({ checked: { checks, loads } }: { checked: CheckedPlan
         <Aside key={a.id} {...a} limit={limit} />
       ))}
       <p class="quiet small">With the load factor in the loads, and without shear of the wall.</p>
-      {rows.length > 0 && <Lines rows={rows} />}
+      {rows.length > 0 && (
+        <div class="margin-lines">
+          <Lines rows={rows} />
+        </div>
+      )}
     </>
   );
 }
