@@ -9,6 +9,7 @@ import {
   pressWasHeard,
   type Sought,
   textShown,
+  twoFrames,
 } from './in-page.ts';
 import { until } from './until.ts';
 
@@ -112,6 +113,21 @@ export class Hands {
     });
   }
 
+  /** Where it is to be touched, once it has come to rest: a list still moves when its next step is brought into sight. */
+  private async atRest(what: Omit<Sought, 'toTouch'>): Promise<{ x: number; y: number }> {
+    const look = async () => {
+      const place = await this.page.run(placeOf, { ...what, toTouch: true });
+      if ('missing' in place) throw new Error(place.missing);
+      if (place.disabled) throw new Error(`'${what.name}' is not to be pressed yet`);
+      return place;
+    };
+    const before = await look();
+    await this.page.run(twoFrames);
+    const { x, y } = await look();
+    if (Math.hypot(x - before.x, y - before.y) > 1) throw new Error(`'${what.name}' still moves`);
+    return { x, y };
+  }
+
   private async touch(what: Omit<Sought, 'toTouch'>, lasts: number, rest = bounce): Promise<void> {
     // What is there now may have come with the end of the last press.
     await this.see(what);
@@ -119,11 +135,9 @@ export class Hands {
     await until(
       'what is pressed',
       async () => {
-        const place = await this.page.run(placeOf, { ...what, toTouch: true });
-        if ('missing' in place) throw new Error(place.missing);
-        if (place.disabled) throw new Error(`'${what.name}' is not to be pressed yet`);
+        const { x, y } = await this.atRest(what);
         await this.page.run(listenForPress);
-        await this.page.touch(place.x, place.y, lasts);
+        await this.page.touch(x, y, lasts);
         if (lasts === tap) await until('the press is heard', () => this.page.run(pressWasHeard), lateAtMost);
         return true;
       },

@@ -136,3 +136,10 @@ export function giveFile(name: string, text: string): boolean {
 
 // biome-ignore lint/performance/useDomNodeTextContent: what is hidden is not said, and a line break is a space
 export const textShown = (): string => document.body.innerText.replace(/[\s\u202f\u00a0]+/g, ' ');
+
+/** What moves has moved on by then; a page in the background draws nothing and waits no longer. */
+export const twoFrames = (): Promise<void> =>
+  new Promise((drawn) => {
+    requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(drawn, 50)));
+    setTimeout(drawn, 500);
+  });
