@@ -146,6 +146,18 @@ describe('a tube cut across along its length', () => {
     expect(at).toEqual([...at].sort((a, b) => a - b));
   });
 
+  test('of fibers along is as stiff as a thin tube of its plies: pi E r^3 t and 2 pi G r^3 t', () => {
+    // Gere, Mechanics of Materials, thin circular tubes. Thin is 1 in 50 here, so that the formula is good to 1e-3.
+    const { section } = sectionsAlong(tubeOf(wallOf([pieceOf(even(2))]), oneWay()))[20] ?? {};
+    if (!section) throw new Error('no section');
+    const t = (2 * plain.arealWeight) / plain.fiberDensity / 0.35;
+    const r = 0.0508 / 2 + t / 2;
+    expect(section.eiLeast / (Math.PI * 80e9 * r ** 3 * t)).toBeCloseTo(1, 3);
+    expect(section.gj / (2 * Math.PI * 2.5e9 * r ** 3 * t)).toBeCloseTo(1, 3);
+    // Gere, same place: 2 pi r t, exact for a ring
+    expect(section.area).toBeCloseTo(2 * Math.PI * r * t, 12);
+  });
+
   test('is stiffest where its plies are most', () => {
     const cuts = sectionsAlong(tubeOf(wallOf([pieceOf(lowerMastPlies)])));
     const ei = (place: number) => cuts.find((c) => c.at === place)?.section.eiLeast ?? 0;

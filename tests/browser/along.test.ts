@@ -53,7 +53,7 @@ test('from its plan a mast is drawn along its length, and a thumb picks a place'
     ['Wall', 'Wall, where it is thinnest'],
     ['Weight', 'Weight of a length'],
     ['Area', 'Area of its wall'],
-    ['Squeeze', 'Gives, squeezed, against end 0'],
+    ['Squeeze', 'Softness when squeezed'],
   ] as const) {
     await press(page, key);
     await expect(main(page)).toContainText(`${says}`);

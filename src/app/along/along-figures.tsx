@@ -3,7 +3,7 @@ import type { Tube } from '#app/carry/tube-of-plan.ts';
 import { Lines } from '#app/parts/figure.tsx';
 import { show } from '#app/state/show.ts';
 import type { WallSection } from '#calc';
-import { endWords, rough, sayStiffness, sayTimes, softnessOf, thickEnd } from './along-quantities.ts';
+import { rough, sayStiffness, sayTimes, softnessOf, softnessWords } from './along-quantities.ts';
 
 function wallWords({ wallMin, wallMax }: WallSection): string {
   const [least, most] = [show(wallMin, 'thickness'), show(wallMax, 'thickness')];
@@ -19,7 +19,7 @@ function bendingWords({ eiLeast, eiMost }: WallSection): string {
 export function HereLines({ tube, here: { at, section } }: { tube: Tube; here: SectionAt }) {
   const sections = sectionsAlong(tube);
   const area = rough(section.area, 'crossSection');
-  const against = endWords(thickEnd(sections)?.far ?? false);
+  const softness = softnessOf(sections)(section);
   return (
     <Lines
       head={['', `At ${show(at, 'length', 0)}`]}
@@ -33,7 +33,7 @@ export function HereLines({ tube, here: { at, section } }: { tube: Tube; here: S
           section.massPerLength === undefined ? '–' : show(section.massPerLength, 'linearDensity'),
         ],
         ['Area of its wall', `${area.figure}\u00a0${area.unit}`],
-        [`Squeezed, gives against ${against}`, sayTimes(softnessOf(sections)(section))],
+        ['Softness when squeezed', `${sayTimes(softness)} ${softnessWords(softness, sections)}`],
       ]}
     />
   );

@@ -59,8 +59,6 @@ export function thickEnd(sections: readonly SectionAt[]): { section: WallSection
   return { section: far ? last : first, far };
 }
 
-export const endWords = (far: boolean): string => (far ? 'the far end' : 'end 0');
-
 /** How much more it gives when squeezed than at its thicker end. */
 export function softnessOf(sections: readonly SectionAt[]): (section: WallSection) => number {
   const stiff = thickEnd(sections)?.section.ringStiffness ?? 1;
@@ -68,7 +66,6 @@ export function softnessOf(sections: readonly SectionAt[]): (section: WallSectio
 }
 
 export function alongQuantities(sections: readonly SectionAt[]): Record<AlongKey, AlongQuantity> {
-  const against = endWords(thickEnd(sections)?.far ?? false);
   return {
     bending: {
       name: 'Stiffness in bending, EI',
@@ -105,7 +102,7 @@ export function alongQuantities(sections: readonly SectionAt[]): Record<AlongKey
       split: (si) => rough(si, 'crossSection'),
     },
     squeezed: {
-      name: `Gives, squeezed, against ${against}`,
+      name: 'Softness when squeezed',
       quantity: 'number',
       least: softnessOf(sections),
       split: (si) => ({ figure: formatNumber(si, 2), unit: 'times' }),
@@ -113,8 +110,19 @@ export function alongQuantities(sections: readonly SectionAt[]): Record<AlongKey
   };
 }
 
-/** What stands beside the big figure. */
-export function besidesWords(key: AlongKey, section: WallSection, mass: number | undefined): string {
+/** 'that of end 0, so stiffer' */
+export function softnessWords(times: number, sections: readonly SectionAt[]): string {
+  const end = `that of ${thickEnd(sections)?.far ? 'the far end' : 'end 0'}`;
+  if (Math.abs(times - 1) < 0.005) return end;
+  return times > 1 ? `${end}, so softer` : `${end}, so stiffer`;
+}
+
+/** What stands under the big figure. */
+export function besidesWords(
+  key: AlongKey,
+  section: WallSection,
+  whole: { sections: readonly SectionAt[]; mass: number | undefined },
+): string {
   switch (key) {
     case 'bending': {
       const [least, most] = [sayStiffness(section.eiLeast), sayStiffness(section.eiMost)];
@@ -125,9 +133,11 @@ export function besidesWords(key: AlongKey, section: WallSection, mass: number |
       return least === most ? 'all round' : `${most} where it is thickest`;
     }
     case 'weight':
-      return mass === undefined ? 'The resin of the plan is gone' : `${show(mass, 'mass', 0)} the whole tube`;
+      return whole.mass === undefined
+        ? 'The resin of the plan is gone'
+        : `${show(whole.mass, 'mass', 0)} the whole tube`;
     case 'squeezed':
-      return 'more than 1: softer than that end';
+      return softnessWords(softnessOf(whole.sections)(section), whole.sections);
     default:
       return '';
   }

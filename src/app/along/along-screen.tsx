@@ -1,4 +1,5 @@
 import { type Signal, useSignal } from '@preact/signals';
+import { Fragment } from 'preact';
 import { Assumed, ClothsInTube, PlanningCaution } from '#app/carry/assumed.tsx';
 import { stopWords, strengthPath } from '#app/carry/carry-words.ts';
 import { sectionAt, sectionsAlong, stationsOf, tubeMassOf } from '#app/carry/sections-along.ts';
@@ -27,12 +28,12 @@ function Stops({ stops }: { stops: readonly TubeStop[] }) {
   return (
     <>
       {stops.map(stopWords).map(({ title, says, cloth }) => (
-        <div key={title}>
+        <Fragment key={title}>
           <Warning kind="amber" title={title}>
             {says}
           </Warning>
           {cloth && <LinkButton to={strengthPath(cloth)}>Its stiffness and strength</LinkButton>}
-        </div>
+        </Fragment>
       ))}
     </>
   );
@@ -71,7 +72,7 @@ function Along({ tube, of: key }: { tube: Tube; of: AlongKey }) {
           <AskOf of={key} />
         </div>
         <BigFigure figure={figure} unit={unit} />
-        <p>{besidesWords(key, here.section, tubeMassOf(tube))}</p>
+        <p>{besidesWords(key, here.section, { sections, mass: tubeMassOf(tube) })}</p>
       </div>
       <AlongPlot
         sections={sections}

@@ -43,7 +43,10 @@ function Fields({ draft, keys, typical }: FieldsProps) {
         const input = draft.inputs.get(key);
         const { label, about, options } = laminaFields[key];
         const usual = figureOf(typical, key);
-        const hint = [about, usual !== undefined && `Handbook ${show(usual, options.quantity)}`];
+        const hint = [
+          about,
+          usual !== undefined && `${key === 'crimp' ? 'Usual' : 'Handbook'} ${show(usual, options.quantity)}`,
+        ];
         return (
           input && (
             <QuantityField key={key} label={label} input={input} hint={hint.filter(Boolean).join('. ')} />
