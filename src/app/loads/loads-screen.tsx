@@ -30,7 +30,7 @@ function Cases({ of, chosen }: { of: LoadedPlan; chosen: string }) {
 
 /** What is missing is said by the main action; what is wrong is said here, each in its sentence. */
 function Body({ of }: { of: LoadedPlan }) {
-  const { found, loads, length } = of;
+  const { found, loads, length, home } = of;
   const one = chosenCase(found.doc, loads);
   const mixed = one && mixedUnits(one);
   const troubles = troublesOf(found.doc, found.body);
@@ -40,6 +40,12 @@ function Body({ of }: { of: LoadedPlan }) {
       <Sketch length={length} supports={loads.supports} loads={one?.loads ?? []} />
       <Cases of={of} chosen={one?.id ?? ''} />
       <Troubles troubles={troubles} />
+      <Beside>
+        <Secondary onPress={() => undoLoads(found.doc)}>
+          {canUndoLoads(found.doc) ? 'Undo' : 'Nothing to undo'}
+        </Secondary>
+        {one && <LinkButton to={`${home}/lines/${one.id}`}>Moment and shear</LinkButton>}
+      </Beside>
       {mixed && (
         <Warning kind="amber" title="Two kinds of unit">
           {mixed}
@@ -61,28 +67,17 @@ function Body({ of }: { of: LoadedPlan }) {
 export function LoadsScreen({ params }: { params: Params }) {
   const of = loadedPlan(params.doc);
   if (!of) return <NoPlan />;
-  const { found, loads, home } = of;
-  const one = chosenCase(found.doc, loads);
+  const { found, home } = of;
   const [first] = troublesOf(found.doc, found.body);
-  const undo = canUndoLoads(found.doc);
-  const lines = one && one.loads.length > 0 && loads.supports.length > 0;
   return (
     <Screen
       kicker={found.body.name}
       title="Held and loaded"
       back={{ to: `/plan/${found.doc}`, label: found.body.name }}
       actions={
-        <>
-          {(undo || lines) && (
-            <Beside>
-              {undo && <Secondary onPress={() => undoLoads(found.doc)}>Undo</Secondary>}
-              {lines && <LinkButton to={`${home}/lines/${one.id}`}>Moment and shear</LinkButton>}
-            </Beside>
-          )}
-          <Action onPress={() => go(first ? first.to : `${home}/margins`)}>
-            {first ? first.act : 'See the margins'}
-          </Action>
-        </>
+        <Action onPress={() => go(first ? first.to : `${home}/margins`)}>
+          {first ? first.act : 'See the margins'}
+        </Action>
       }
     >
       <Body of={of} />
