@@ -70,30 +70,63 @@ function placeOf(px: number, x: Scale, { stations, length }: Pick<Props, 'statio
   return close?.at ?? snap((px - x(0)) * perPx, alongStep(perPx, settings.value.units), 0, length);
 }
 
-/** One quantity along the tube on a graduated rule; a thumb on it picks a place. */
-export function AlongPlot({ sections, stations, of, unit, here, length, onPick }: Props) {
-  const { ref, width } = useWidth<HTMLDivElement>();
+/** A thumb that goes down on the picture picks, and goes on picking until it lets go. */
+function usePick(onPick: (px: number) => void) {
   const down = useRef(false);
-  const least = sections.map(({ section }) => of.least(section) ?? 0);
-  const most = of.most ? sections.map(({ section }) => of.most?.(section) ?? 0) : least;
-  const top = Math.max(...most) * 1.08;
-  const foot = height - pad.bottom;
-  const y = linear(0, top, foot, pad.top);
-  const labels = ticksUp(of.quantity, top, y).map((t) => textWidth(t.label));
-  const left = Math.max(30, Math.ceil(Math.max(0, ...labels)) + 16);
-  const right = width.value - pad.right;
-  const x = linear(0, length, left, right);
-  const xs = sections.map(({ at }) => x(at));
-  const lines = [least, most].map((values) => values.map(y));
-  const [low = [], high = []] = lines;
-  const value = of.least(here.section) ?? 0;
   const pick = (event: PointerEvent) => {
-    const box = (event.currentTarget as Element).getBoundingClientRect();
-    onPick(placeOf(event.clientX - box.left, x, { stations, length }));
+    onPick(event.clientX - (event.currentTarget as Element).getBoundingClientRect().left);
   };
   const end = () => {
     down.current = false;
   };
+  return {
+    onPointerDown: (event: PointerEvent) => {
+      down.current = true;
+      (event.currentTarget as Element).setPointerCapture(event.pointerId);
+      pick(event);
+    },
+    onPointerMove: (event: PointerEvent) => down.current && pick(event),
+    onPointerUp: end,
+    onPointerCancel: end,
+  };
+}
+
+/** Room for the figures up the side, px */
+function leftOf(of: AlongQuantity, top: number): number {
+  const labels = ticksUp(of.quantity, top, linear(0, top, height - pad.bottom, pad.top));
+  return Math.max(30, Math.ceil(Math.max(0, ...labels.map((t) => textWidth(t.label)))) + 16);
+}
+
+function Curve({ sections, of, x, y }: Pick<Props, 'sections' | 'of'> & { x: Scale; y: Scale }) {
+  const xs = sections.map(({ at }) => x(at));
+  const low = sections.map(({ section }) => y(of.least(section) ?? 0));
+  const { most } = of;
+  const high = most && sections.map(({ section }) => y(most(section)));
+  return (
+    <>
+      {high && <path class="along-band" d={bandPath(xs, high, low)} />}
+      {high && <path class="picture-layer" d={linePath(xs, high)} />}
+      <path class="picture-line" d={linePath(xs, low)} />
+    </>
+  );
+}
+
+/** One quantity along the tube on a graduated rule; a thumb on it picks a place. */
+export function AlongPlot({ sections, stations, of, unit, here, length, onPick }: Props) {
+  const { ref, width } = useWidth<HTMLDivElement>();
+  const most = of.most ?? of.least;
+  const top = Math.max(...sections.map(({ section }) => most(section) ?? 0)) * 1.08;
+  const [left, right, foot] = [leftOf(of, top), width.value - pad.right, height - pad.bottom];
+  const x = linear(0, length, left, right);
+  const y = linear(0, top, foot, pad.top);
+  const xs = sections.map(({ at }) => x(at));
+  const ground = areaPath(
+    xs,
+    sections.map(({ section }) => y(of.least(section) ?? 0)),
+    foot,
+  );
+  const events = usePick((px) => onPick(placeOf(px, x, { stations, length })));
+  const hereAt = x(here.at);
   return (
     <div ref={ref} class="picture">
       <svg
@@ -102,31 +135,22 @@ export function AlongPlot({ sections, stations, of, unit, here, length, onPick }
         height={height}
         role="img"
         aria-label={`${of.name}, along the tube`}
-        onPointerDown={(event) => {
-          down.current = true;
-          (event.currentTarget as Element).setPointerCapture(event.pointerId);
-          pick(event);
-        }}
-        onPointerMove={(event) => down.current && pick(event)}
-        onPointerUp={end}
-        onPointerCancel={end}
+        {...events}
       >
         <rect class="along-touch" width={width.value} height={height} />
-        <path class="picture-ground" d={areaPath(xs, low, foot)} />
+        <path class="picture-ground" d={ground} />
         <Rule of={of} top={top} y={y} left={left} right={right} />
-        {of.most && <path class="along-band" d={bandPath(xs, high, low)} />}
-        {of.most && <path class="picture-layer" d={linePath(xs, high)} />}
-        <path class="picture-line" d={linePath(xs, low)} />
+        <Curve sections={sections} of={of} x={x} y={y} />
         <AlongAxis x={x} length={length} y={foot} width={width.value} />
         <path class="picture-tick" d={stations.map((at) => `M${x(at).toFixed(1)} ${foot}v-7`).join('')} />
-        <line class="picture-cursor" x1={x(here.at)} x2={x(here.at)} y1={pad.top - 8} y2={foot} />
-        <circle class="along-here" cx={x(here.at)} cy={y(value)} r="7" />
+        <line class="picture-cursor" x1={hereAt} x2={hereAt} y1={pad.top - 8} y2={foot} />
+        <circle class="along-here" cx={hereAt} cy={y(of.least(here.section) ?? 0)} r="7" />
         <text x={0} y={12}>
           {unit}
         </text>
         <text
           class="picture-number picture-over"
-          x={Math.min(Math.max(x(here.at), left + 30), right - 24)}
+          x={Math.min(Math.max(hereAt, left + 30), right - 24)}
           y={12}
           text-anchor="middle"
         >

@@ -71,7 +71,7 @@ function keptWords({ compressionKept, compressionKeptFrom }: Tube['assumed']): s
 export function assumedWords({ assumed, cloths, withoutStrengths }: Tube): string[] {
   const says: Record<(typeof assumed.what)[number], () => string> = {
     'handbook values': () =>
-      `${named(cloths.filter((c) => c.from === 'handbook'))}: a handbook's figures, typical, not for design.`,
+      `${named(cloths.filter((c) => c.from === 'handbook'))}: a handbook’s figures, typical, not for design.`,
     'along by mixtures': () =>
       `Along the fibers a ply is as stiff as its shares of fiber and epoxy make it (rule of mixtures), with epoxy at ${show(epoxy.e, 'modulus')}.`,
     'across by Halpin-Tsai': () => 'Across the fibers and in shear it goes by Halpin and Tsai.',
