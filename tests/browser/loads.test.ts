@@ -1,12 +1,13 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { extractText, getDocumentProxy } from 'unpdf';
 import type { LoadPlan } from '#shared/record/load-plan.ts';
 import { caseOfLoads, foot, force, rest, tipPulled } from '../app/loads-of.ts';
 import { crowded } from './support/drawing.ts';
 import { follow, heading, loosely, type Phone, phoneOnRealTime, press } from './support/hands.ts';
 import { appIsKept, unplug } from './support/offline.ts';
 import { seed } from './support/seed.ts';
-import { lowerMast, planRevision } from './support/walled.ts';
+import { lowerMast, mastBuild, planRevision } from './support/walled.ts';
 
 const home = '/plan/lower-mast/loads';
 const field = (page: Page, label: string) => page.getByRole('textbox', { name: label, exact: true });
@@ -210,6 +211,34 @@ test('a load taken out comes back with Undo, and a change of the plan keeps its 
   await press(phone, 'Save as a new revision');
   await go(page, home);
   await expect(loads.getByRole('link')).toHaveCount(3);
+});
+
+test('on paper a build says what its tube was planned to carry, by how much, and the cautions', async ({
+  page,
+}) => {
+  await page.goto('./');
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  const plan = planRevision('lower-mast', { ...lowerMast, loads: full });
+  await seed(page, [plan, { ...mastBuild, plan }]);
+  await go(page, `/record/build/${mastBuild.id}/paper`);
+  const part = page.getByRole('region', { name: 'Loads and margins' });
+  await expect(part).toContainText(loosely('Built in at 0 mm; Rests at 600 mm'));
+  await expect(part).toContainText(loosely('Force at 2400 mm, written as 9 lbf'));
+  await expect(part.getByRole('row', { name: /^Least margin, at .*mm/ })).toContainText(/[+−]\d\.\d\d/);
+  const pdf = await getDocumentProxy(new Uint8Array(await page.pdf({ preferCSSPageSize: true })), {
+    verbosity: 0,
+  });
+  const { text } = await extractText(pdf, { mergePages: true });
+  for (const words of [
+    'Loads and margins, as planned',
+    'Wishbone: column buckling',
+    'Head ferrule',
+    'Thin-wall hand layup scatters',
+    'tests and licensed review',
+  ]) {
+    expect(text).toContain(words);
+  }
+  expect(text).not.toMatch(/NaN|undefined|Infinity/);
 });
 
 const addresses = [

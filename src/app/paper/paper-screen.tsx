@@ -17,6 +17,7 @@ import type { BuildState } from '#shared/record/build-state.ts';
 import { CurePart } from './cure-part.tsx';
 import { paperTime } from './day.ts';
 import { type LoadOnPaper, loadIds, loadsOf } from './loads.ts';
+import { LoadsPart } from './loads-part.tsx';
 import { lineTable, recordJson } from './paper-files.ts';
 import { AllLines, Cups, Outcome, Pieces, Planned, Steps } from './paper-parts.tsx';
 import { paperLines } from './time-line-rows.ts';
@@ -78,6 +79,7 @@ function Paper({ state, loads }: { state: BuildState; loads: readonly LoadOnPape
         <Outcome state={state} />
         <Tested state={state} />
         <Planned state={state} />
+        <LoadsPart state={state} />
         <Pieces state={state} units={settings.value.units} />
         <Cups state={state} />
         {loads.map((load) => (
