@@ -47,6 +47,8 @@ export interface BuildStory extends Rolls {
   weighsLoss?: boolean;
   /** Surface, off the mandrel, dry spots, straightness: 0 worst, 3 best. */
   rated?: Readonly<Record<RatingOf, number>>;
+  /** Hung with a weight when it was done: stiffness over what its plan foretold. */
+  stiffAs?: number;
   judged?: { outcome: 'good' | 'rework' | 'scrap'; text?: string };
   /** Steps that were done and only ticked with a later one: that step's id, and theirs. */
   tickedLate?: { with: string; steps: readonly string[] };

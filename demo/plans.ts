@@ -8,6 +8,7 @@ import { starterReleases } from '#shared/reference/starter-releases.ts';
 import { starterSchedules } from '#shared/reference/starter-schedules.ts';
 import { rounded } from './draw.ts';
 import { device } from './journal.ts';
+import { lowerMastLoads } from './loads.ts';
 import { weighedCloth, weighedDoc } from './shelf.ts';
 import { daysBack } from './shop-time.ts';
 import { drawn, lowerMastWall, seatBeamWall, upperMastWall } from './walls.ts';
@@ -117,6 +118,7 @@ function lowerMastAgain(): Plan {
     release: 'starter-release-semi-permanent',
     checklist: 'starter-checklist-semi-permanent',
     serviceTemperature: celsius(60),
+    loads: lowerMastLoads,
     note: 'White paint over it. Release changed: the film went brittle at 96 C on the first one. Wall drawn: thick only at the partners.',
   };
   return drawn(plan, lowerMastWall);

@@ -4,6 +4,7 @@ import type { Bench } from './bench.ts';
 import { mixCups } from './cups.ts';
 import { onMeter, onScale, rounded } from './draw.ts';
 import { measureTube } from './measure.ts';
+import { proofTest } from './proof.ts';
 
 /** Thin polyethylene on the wet-out table, kg/m2; polyester of the sleeve. Common practice, no source. */
 const tableFilm = 0.03;
@@ -119,7 +120,10 @@ const byRole: Partial<Record<NonNullable<Step['role']>, (bench: Bench) => void>>
   rotationOff: gelled,
   samples,
   weighCured,
-  measure: measureTube,
+  measure: (bench) => {
+    measureTube(bench);
+    proofTest(bench);
+  },
   judge,
 };
 

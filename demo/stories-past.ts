@@ -16,6 +16,7 @@ export function boomOne(now: number): BuildStory {
     squeezedOut: 0.11,
     lossPerCup: 0.0118,
     weighsLoss: true,
+    stiffAs: 0.93,
     rated: { surface: 3, release: 2, drySpots: 3, straightness: 3 },
     before: {
       'trim-sealed': (bench) => {
@@ -72,6 +73,7 @@ export function lowerMastOne(now: number): BuildStory {
     surroundings: { air: 20, resin: 21, mandrel: 20, humidity: 55 },
     squeezedOut: 0.13,
     filmLeft: 0.0041,
+    stiffAs: 0.88,
     rated: { surface: 1, release: 0, drySpots: 3, straightness: 3 },
     curedMistyped: true,
     judged: { outcome: 'good', text: 'Straight and hard. Carries 4 g of film that would not come out.' },
@@ -96,6 +98,7 @@ export function upperMastOne(now: number): BuildStory {
     squeezedOut: 0.12,
     lossPerCup: 0.0111,
     weighsLoss: true,
+    stiffAs: 0.91,
     rated: { surface: 3, release: 2, drySpots: 2, straightness: 2 },
     tickedLate: { with: 'wrap-films', steps: ['setup-turning', 'wrap-edge', 'wrap-rolled', 'wrap-lands'] },
     before: {
@@ -121,6 +124,7 @@ export function spritTwo(now: number): BuildStory {
     squeezedOut: 0.08,
     lossPerCup: 0.013,
     weighsLoss: true,
+    stiffAs: 0.95,
     rated: { surface: 2, release: 3, drySpots: 3, straightness: 3 },
     before: {
       'measure-judged': (bench) => bench.note('Much lighter than no. 1. Same mandrel, SLOW instead of FAST.'),

@@ -192,6 +192,7 @@ export function MarginsScreen({ params }: { params: Params }) {
           title="Moment and shear"
           about="What the loads do along the tube"
         />
+        <Row to={`${home}/wanted`} title="Wanted plies" about="The fewest that bear it, station by station" />
         <Row to={`/plan/${found.doc}/wall`} title="Change its wall" about="More plies where it is short" />
       </Rows>
     </Screen>

@@ -1,5 +1,5 @@
 import { sectionsAlong } from '#app/carry/sections-along.ts';
-import { type Tube, tubeOfPlan } from '#app/carry/tube-of-plan.ts';
+import { tubeOfPlan } from '#app/carry/tube-of-plan.ts';
 import { buildShelf, walledPlanOf } from '#app/cutting/build-shelf.ts';
 import { planOfBuild } from '#app/cutting/plan-of-build.ts';
 import { caseOf, supportsOfPlan } from '#app/loads/of-plan.ts';
@@ -57,17 +57,15 @@ function hardest(tube: PlannedTube, loads: LoadPlan): Design | undefined {
     .reduce<Design | undefined>((a, b) => (a && most(a) >= most(b) ? a : b), undefined);
 }
 
-/** A tube as the bench tests it: cut across along its length. */
-export const plannedTube = (tube: Tube): PlannedTube => ({
-  length: tube.length,
-  stations: sectionsAlong(tube),
-});
+export function plannedOf(plan: Plan, shelf: WallShelf): PlannedOfBuild {
+  const found = tubeOfPlan(plan, shelf);
+  if (!found.ok) return { tube: undefined, design: undefined };
+  const tube = { length: found.tube.length, stations: sectionsAlong(found.tube) };
+  return { tube, design: plan.loads && hardest(tube, plan.loads) };
+}
 
 /** The tube as its plan said when the build was started. */
 export function plannedOfBuild(header: BuildHeader): PlannedOfBuild {
   const plan = planOfBuild(header);
-  const found = plan && tubeOfPlan(plan, frozenShelf(header, plan));
-  if (!found?.ok) return { tube: undefined, design: undefined };
-  const tube = plannedTube(found.tube);
-  return { tube, design: plan?.loads && hardest(tube, plan.loads) };
+  return plan ? plannedOf(plan, frozenShelf(header, plan)) : { tube: undefined, design: undefined };
 }

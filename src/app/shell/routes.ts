@@ -83,6 +83,10 @@ export const routes: readonly Route[] = [
     load: () => import('#app/loads/asked-screen.tsx').then((m) => m.AskedScreen),
   },
   {
+    pattern: '/plan/:doc/loads/wanted',
+    load: () => import('#app/wanted/wanted-screen.tsx').then((m) => m.WantedScreen),
+  },
+  {
     pattern: '/plan/:doc/loads/margins',
     load: () => import('#app/loads/margins-screen.tsx').then((m) => m.MarginsScreen),
   },

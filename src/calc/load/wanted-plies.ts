@@ -6,7 +6,8 @@ import type { Ruling, WantedInput, WantedPlies } from './wanted-types.ts';
  * The fewest whole plies at each station that bear the loads, do not buckle and do not bend too far, as a shape that
  * can be cut.
  *
- * @param stations `at` in m, two or more in order, and what the wall is laid on there, `innerDiameter`, m
+ * @param stations `at` in m, two or more in order, and what the wall is laid on there, `innerDiameter`, m; `inside` and
+ *   `outside` for what lies there under and over the plies that are asked for
  * @param always plies that lie inside all along, as for `wallSection`; may be none
  * @param ply what one more ply is: one, or the two halves that `wovenPlies` gives
  * @param least plies anywhere, a whole number, at least 1

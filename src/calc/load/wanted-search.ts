@@ -22,12 +22,17 @@ export function searchOf(input: WantedInput) {
     input.deflectionLimit === undefined ? Number.POSITIVE_INFINITY : positive(input, 'deflectionLimit', 'm');
   const made = new Map<string, WallSection>();
   const sectionAt = (i: number, plies: number): WallSection => {
-    const diameter = input.stations[i]?.innerDiameter ?? Number.NaN;
-    const key = `${diameter} ${plies}`;
+    const { innerDiameter = Number.NaN, inside = [], outside = [] } = input.stations[i] ?? {};
+    // Stations that are alike share their sections; one with plies of its own has none to share.
+    const own = inside.length > 0 || outside.length > 0;
+    const key = own ? `at ${i} ${plies}` : `${innerDiameter} ${plies}`;
     const known = made.get(key);
     if (known) return known;
     const added = Array.from({ length: plies }, () => input.ply).flat();
-    const section = wallSection({ innerDiameter: diameter, plies: [...input.always, ...added] });
+    const section = wallSection({
+      innerDiameter,
+      plies: [...input.always, ...inside, ...added, ...outside],
+    });
     made.set(key, section);
     return section;
   };
@@ -97,6 +102,7 @@ export function searchOf(input: WantedInput) {
         plies: plies[i] ?? 0,
         rules: rules[i] ?? 'least',
         margin: state.checks.stations[i]?.least.margin ?? 0,
+        check: state.checks.stations[i]?.least.check ?? 'wall buckling',
       })),
       met: holds(state),
       mass: massOf(plies),

@@ -9,8 +9,9 @@ export type WantedPlies = {
     readonly at: number;
     readonly plies: number;
     readonly rules: Ruling;
-    /** Least margin of all checks and cases. */
+    /** Least margin of all checks and cases, and which check that is. */
     readonly margin: number;
+    readonly check: CheckName;
   }[];
   /** False where even `most` plies do not do. */
   readonly met: boolean;
@@ -23,7 +24,13 @@ export type WantedPlies = {
 };
 
 export type WantedInput = {
-  readonly stations: readonly { readonly at: number; readonly innerDiameter: number }[];
+  readonly stations: readonly {
+    readonly at: number;
+    readonly innerDiameter: number;
+    /** What lies there besides, under and over the plies that are asked for. */
+    readonly inside?: readonly TubePly[] | undefined;
+    readonly outside?: readonly TubePly[] | undefined;
+  }[];
   readonly always: readonly TubePly[];
   readonly ply: readonly TubePly[];
   readonly least: number;
