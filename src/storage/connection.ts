@@ -1,7 +1,7 @@
 import { type Database, type OpenOptions, openDatabase } from './database.ts';
-import { connectionWasLost } from './failures.ts';
+import { asWriteError, connectionWasLost } from './failures.ts';
 import type { StoreName, Transaction } from './schema.ts';
-import { type OpenResult, WriteError, type WriteFailure } from './store.ts';
+import { type OpenFailure, type OpenResult, WriteError, type WriteFailure } from './store.ts';
 
 type Failed = Extract<OpenResult, { ok: false }>;
 export type Durability = 'strict' | 'relaxed';
@@ -10,6 +10,12 @@ export type Durability = 'strict' | 'relaxed';
 export class Connection {
   private handle: Promise<Database>;
   private ended: WriteFailure | undefined;
+  /** The disk would not open it again; a full one does once there is room, so whoever comes next asks anew. */
+  private shut = false;
+  private troubled = false;
+  /** Chromium throws a database away that it finds torn, and a full disk tears it: what the new one lacks is owed. */
+  private eaten = false;
+  private putBack: ((database: Database) => Promise<void>) | undefined;
   private readonly running = new Set<Promise<unknown>>();
   private readonly lostListeners = new Set<() => void>();
 
@@ -59,6 +65,7 @@ export class Connection {
     work: (transaction: Transaction<S, M>) => Promise<T>,
     durability: Durability,
   ): Promise<T> {
+    if (this.shut) this.reopen();
     const used = this.handle;
     try {
       return await this.once(stores, mode, work, durability);
@@ -100,19 +107,53 @@ export class Connection {
   /** Drops the dead handle and opens a new one; gives up for good when there is nothing to open any more. */
   private reopen(): void {
     if (this.ended) return;
+    this.shut = false;
     void this.handle.then((old) => old.close()).catch(() => {});
-    this.handle = openDatabase({
-      ...this.options,
-      existing: true,
-      onBlocking: () => this.lose('closed'),
-      onTerminated: () => this.reopen(),
-    }).then((opened) => {
-      if (opened.ok) return opened.database;
-      const reason = opened.reason === 'newerVersion' ? 'newerVersion' : 'closed';
-      this.lose(reason);
-      throw new WriteError(reason, { cause: new Error(opened.detail) });
-    });
+    this.handle = this.openAgain();
     this.handle.catch(() => {});
+  }
+
+  private async openAgain(): Promise<Database> {
+    const again = (existing: boolean) =>
+      openDatabase({
+        ...this.options,
+        existing,
+        onBlocking: () => this.lose('closed'),
+        onTerminated: () => this.reopen(),
+      });
+    let opened = await again(!this.eaten);
+    if (!opened.ok && opened.reason === 'unavailable' && this.troubled && this.putBack) {
+      this.eaten = true;
+      opened = await again(false);
+    }
+    if (!opened.ok) throw new WriteError(this.refused(opened.reason), { cause: new Error(opened.detail) });
+    if (!this.eaten) return opened.database;
+    try {
+      await this.putBack?.(opened.database);
+    } catch (error) {
+      opened.database.close();
+      this.shut = true;
+      throw asWriteError(error);
+    }
+    this.eaten = false;
+    return opened.database;
+  }
+
+  /** What is done to a new database that takes the place of one that a full disk destroyed. */
+  onEaten(putBack: (database: Database) => Promise<void>): void {
+    this.putBack = putBack;
+  }
+
+  /** A page that gave up here would throw away what is typed on it, and its clocks with it. */
+  private refused(reason: OpenFailure): WriteFailure {
+    if (reason === 'full' || reason === 'unreadable') {
+      this.shut = true;
+      this.troubled = true;
+      return reason;
+    }
+    const ended = reason === 'newerVersion' ? reason : 'closed';
+    this.lose(ended);
+    return ended;
   }
 
   /** Gives the database up at once: whoever waits for it is a newer version, or deletes it. */

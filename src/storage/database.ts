@@ -81,7 +81,7 @@ function openOnce(options: OpenOptions): Promise<Opened> {
 const reasons: Record<string, OpenFailure> = {
   VersionError: 'newerVersion',
   UnknownError: 'unreadable',
-  QuotaExceededError: 'unreadable',
+  QuotaExceededError: 'full',
 };
 
 export function failureOf(error: unknown): { reason: OpenFailure; detail: string } {

@@ -33,7 +33,8 @@ export type CallName = keyof Calls;
 export type Ask = { [N in CallName]: { call: N; ticket: number } & Calls[N]['ask'] }[CallName];
 export type Answer =
   | { ticket: number; ok: true; answer: unknown }
-  | { ticket: number; ok: false; why: string };
+  /** `full`: there was no room for it, and the file is as it was. */
+  | { ticket: number; ok: false; why: string; full: boolean };
 
 export function linesFileName(name: string, slot: number): string {
   return `${name}-${slot}.lines`;

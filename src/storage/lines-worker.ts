@@ -86,13 +86,19 @@ async function open(name: string): Promise<{ slot: number; tails: Tail[] }> {
   return { slot, tails };
 }
 
+/** Short of space a file takes a part and says so, or nothing. */
+class NoRoom extends Error {}
+
+const isNoRoom = (error: unknown) =>
+  error instanceof NoRoom || (error instanceof DOMException && error.name === 'QuotaExceededError');
+
 function append(records: readonly string[]): void {
   if (!own) throw new Error('no lines file is open');
   const bytes = encodeLines(records);
-  // Short of space it may write a part and say so: the part is cut off, so that the file still ends in a whole line.
+  // The part is cut off, so that the file still ends in a whole line.
   if (own.handle.write(bytes, { at: own.size }) !== bytes.length) {
     own.handle.truncate(own.size);
-    throw new Error('the lines file took only a part');
+    throw new NoRoom('the lines file took only a part');
   }
   own.handle.flush();
   own.size += bytes.length;
@@ -141,7 +147,7 @@ addEventListener('message', ({ data }: MessageEvent<Ask>) => {
     try {
       reply = { ticket: data.ticket, ok: true, answer: await answer(data) };
     } catch (error) {
-      reply = { ticket: data.ticket, ok: false, why: String(error) };
+      reply = { ticket: data.ticket, ok: false, why: String(error), full: isNoRoom(error) };
     }
     postMessage(reply);
   });

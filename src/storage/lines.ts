@@ -1,5 +1,6 @@
 import type { Answer, CallName, Calls, Chunk, Tail } from './lines-protocol.ts';
 import type { StoredPhoto } from './schema.ts';
+import { WriteError } from './store.ts';
 
 /** How long the worker may take before the second copy is given up for this page, ms */
 const patience = 8000;
@@ -67,13 +68,17 @@ export class Lines {
     return this.failed && this.taken !== undefined;
   }
 
-  /** Resolves when the lines are flushed, or when the file had to be given up; `kept` tells. */
+  /**
+   * Resolves when the lines are flushed, or when the file had to be given up; `kept` tells. Throws WriteError when
+   * there is no room: a database that runs full may be gone at its next opening, so one copy is not enough there.
+   */
   async append(records: readonly string[]): Promise<void> {
     await this.ready;
     if (!this.kept() || records.length === 0) return;
     try {
       await this.ask('append', { records: [...records] });
-    } catch {
+    } catch (error) {
+      if (error instanceof WriteError) throw error;
       this.giveUp('a line was not written');
     }
   }
@@ -141,7 +146,7 @@ export class Lines {
   private settle(data: Answer): void {
     const waiting = this.waiting.get(data.ticket);
     if (data.ok) waiting?.resolve(data.answer);
-    else waiting?.reject(new Error(data.why));
+    else waiting?.reject(data.full ? new WriteError('full', { cause: data.why }) : new Error(data.why));
   }
 
   private giveUp(why: string): void {

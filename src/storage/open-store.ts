@@ -10,6 +10,7 @@ import { Ids } from './ids.ts';
 import { Lines } from './lines.ts';
 import { photoFolder, slotOf } from './lines-protocol.ts';
 import { Reader } from './reader.ts';
+import { comparing, isOwed, Refill } from './refill.ts';
 import type { SlotMark } from './schema.ts';
 import type { OpenResult, Refilled, Store, Summarize } from './store.ts';
 import { Summaries } from './summaries.ts';
@@ -72,7 +73,10 @@ export async function openStore(options: OpenStoreOptions): Promise<OpenResult> 
         // What could not be compared now is compared at the next opening; both copies are as they were.
         .catch(() => nothing);
   const compared = records.then((counts) => withPhotos(counts, copies));
-  const store = assemble({ name, device, ids, tabs, compared, reader, summaries, ...copies });
+  const phone = new Map([[options.first?.phoneKey ?? 'settings', first.phoneValue]]);
+  const refill = new Refill({ ...copies, ids, device, phone });
+  connection.onEaten((database) => refill.begin(database));
+  const store = assemble({ name, device, ids, tabs, compared, reader, summaries, refill, ...copies });
   return { ok: true, store, refilled, first };
 }
 
@@ -82,9 +86,6 @@ async function withPhotos(counts: Refilled, copies: Copies): Promise<Refilled> {
   const photos = await import('./compare-photos.ts').then((m) => m.comparePhotos(copies)).catch(() => 0);
   return photos > 0 ? { ...counts, photos } : counts;
 }
-
-/** Comes after the first screen, unless the database is empty. */
-const comparing = () => import('./compare.ts');
 
 /** This phone's name in the record, what was last written, and whether there is any record at all. */
 async function begin(connection: Connection): Promise<{ device: string; marks: Marks; empty: boolean }> {
@@ -100,8 +101,9 @@ async function begin(connection: Connection): Promise<{ device: string; marks: M
         meta.getAll(slots),
         ...recordStores.map((store) => transaction.objectStore(store).getAllKeys(null, 1)),
       ]);
-      const slotMarks = keys.map((key, i): [number, SlotMark] => [slotIn(key), values[i] as SlotMark]);
-      return { known: device, marks: new Map(slotMarks), empty: firsts.every((first) => first.length === 0) };
+      const marks = new Map(keys.map((key, i): [number, SlotMark] => [slotIn(key), values[i] as SlotMark]));
+      const empty = firsts.every((first) => first.length === 0) || isOwed(marks);
+      return { known: device, marks, empty };
     },
   );
   const device = typeof known === 'string' ? known : await nameDevice(connection);
@@ -141,10 +143,11 @@ interface Parts {
   compared: Promise<Refilled>;
   reader: Reader;
   summaries: Summaries;
+  refill: Refill;
 }
 
 function assemble(parts: Parts): Store {
-  const { connection, lines, ids, tabs, writer, reader, summaries } = parts;
+  const { connection, lines, ids, tabs, writer, reader, summaries, refill } = parts;
   const release = () => {
     tabs.close();
     return lines.close();
@@ -156,7 +159,10 @@ function assemble(parts: Parts): Store {
     device: parts.device,
     compared: parts.compared,
     newId: () => ids.next(),
-    write: (batch) => writer.write(batch),
+    async write(batch) {
+      await writer.write(batch);
+      refill.goOn();
+    },
     entries: (subject, since) => reader.entries(subject, since),
     header: (id) => reader.header(id),
     heads: (type) => reader.heads(type),
@@ -167,7 +173,10 @@ function assemble(parts: Parts): Store {
     openSubjects: () => summaries.openSubjects(),
     photo: (hash) => reader.photo(hash),
     phoneValue: (key) => connection.transact(['phone'], 'readonly', (t) => t.objectStore('phone').get(key)),
-    setPhoneValue: (key, value) => writer.setPhoneValue(key, value),
+    async setPhoneValue(key, value) {
+      await writer.setPhoneValue(key, value);
+      refill.keep(key, value);
+    },
     onOthersWrote: (listener) => tabs.listen(listener),
     onLost: (listener) => connection.onLost(listener),
     counts: () => reader.counts(),

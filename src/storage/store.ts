@@ -20,7 +20,7 @@ export interface Batch {
 }
 
 /** Why a write did not happen. Words for people are made in the app. */
-export type WriteFailure = 'full' | 'closed' | 'newerVersion' | 'refused' | 'failed';
+export type WriteFailure = 'full' | 'closed' | 'newerVersion' | 'refused' | 'failed' | 'unreadable';
 export class WriteError extends Error {
   constructor(
     readonly reason: WriteFailure,
@@ -31,7 +31,7 @@ export class WriteError extends Error {
   }
 }
 
-export type OpenFailure = 'newerVersion' | 'unavailable' | 'unreadable' | 'blocked';
+export type OpenFailure = 'newerVersion' | 'unavailable' | 'unreadable' | 'full' | 'blocked';
 export type OpenResult =
   | { ok: true; store: Store; refilled: Refilled; first: FirstRead }
   | { ok: false; reason: OpenFailure; detail: string };

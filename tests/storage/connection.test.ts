@@ -122,6 +122,52 @@ describe('a connection that the system cut', () => {
   });
 });
 
+describe('a connection that a full disk cut', () => {
+  const cut = () => new DOMException('The database connection is closing.', 'InvalidStateError');
+  const noRoom = () => {
+    throw new DOMException('Encountered full disk while opening backing store.', 'QuotaExceededError');
+  };
+
+  it('refuses the write as long as there is no room, and takes it at the next try', async () => {
+    const store = await open();
+    await store.compared;
+    const lost = vi.fn();
+    store.onLost(lost);
+    cutOnce(cut());
+    vi.spyOn(IDBFactory.prototype, 'open').mockImplementationOnce(noRoom).mockImplementationOnce(noRoom);
+    const write = () => store.write({ entries: [note('e1', 'o1')] });
+    expect([await outcome(write()), await outcome(write()), await outcome(write())]).toEqual([
+      'full',
+      'full',
+      'written',
+    ]);
+    expect(lost).not.toHaveBeenCalled();
+    expect(await store.entries('o1')).toHaveLength(1);
+  });
+
+  it('fills the database anew from the second copy when the disk destroyed it', async () => {
+    const store = await open();
+    await store.write({ headers: [ovenLoad('o1', 5)], entries: [note('e1', 'o1')] });
+    await store.setPhoneValue('settings', { units: 'inchPound' });
+    await store.compared;
+    vi.spyOn(IDBFactory.prototype, 'open').mockImplementationOnce(noRoom);
+    vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementationOnce(function (this: IDBDatabase) {
+      this.onversionchange = null;
+      this.close();
+      indexedDB.deleteDatabase(name);
+      throw cut();
+    });
+    expect(await outcome(store.write({ entries: [note('e2', 'o1')] }))).toBe('full');
+    expect(await outcome(store.write({ entries: [note('e2', 'o1')] }))).toBe('written');
+    await expect.poll(async () => (await store.entries('o1')).length, { timeout: 8000 }).toBe(2);
+    expect((await store.header('o1'))?.ok).toBe(true);
+    expect(await store.phoneValue('settings')).toEqual({ units: 'inchPound' });
+    const { device } = store;
+    await store.close();
+    expect((await open()).device).toBe(device);
+  });
+});
+
 describe('two tabs', () => {
   it('hear of each other’s writes and not of their own', async () => {
     const [one, two] = [await open(), await open()];

@@ -76,7 +76,7 @@ export async function mergeIn(name: string, checked: Good): Promise<void> {
     await sameAsBackup(checked.at, recordsIn(checked));
     restoring.value = { step: 'done', outcome };
   } catch (error) {
-    const full = error instanceof WriteError && error.reason === 'full';
+    const full = error instanceof WriteError && ['full', 'unreadable'].includes(error.reason);
     const why = wasStopped(error) ? 'asked' : full ? 'full' : 'refused';
     restoring.value = { step: 'stopped', why, name, checked };
     // What is in already is shown; a store that failed has nothing to read.

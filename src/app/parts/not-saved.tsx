@@ -6,6 +6,8 @@ const whyNotSaved: Record<WriteFailure, string> = {
   full: 'this phone has no room left. Free some space, then try again',
   closed: 'the record is closed. Keep this page open and try again',
   newerVersion: 'a newer version of the app is open in another tab. Close one of them, then try again',
+  unreadable:
+    'the phone cannot write now; it may be full. Free some space, then try again. If it goes on, note it on paper and open the app again',
   failed: 'the phone did not write it. Try again; if it goes on, save a backup under Shelf, Data and backup',
   refused:
     'the phone refused to write it. Try again; if it goes on, save a backup under Shelf, Data and backup',

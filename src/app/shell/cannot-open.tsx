@@ -18,6 +18,10 @@ const reasons = {
     title: 'This browser keeps nothing here',
     text: 'Private windows and blocked storage keep no record. Open the app in an ordinary window, or allow this site to store data.',
   },
+  full: {
+    title: 'This phone has no room left',
+    text: 'The record is on this phone, and nothing of it was touched, but it opens only where there is some room. Free some space, then open it again.',
+  },
   unreadable: {
     title: 'The record could not be opened just now',
     text: 'It is on this phone, and nothing of it was touched. The phone may have no room left, or be busy: free some space, close the app and its other tabs, then open it again.',

@@ -25,25 +25,43 @@ function says(batch: Batch): string {
   );
 }
 
+/** Why it was not written; undefined when it was. */
+async function attempt({ batch }: Pick<Unsaved, 'batch'>): Promise<WriteFailure | undefined> {
+  try {
+    await theStore().write(batch);
+    return undefined;
+  } catch (error) {
+    return error instanceof WriteError ? error.reason : 'refused';
+  }
+}
+
 /** Writes, and only then lets the screens know. A failure is kept and shown; false says so. */
 export async function writeThen(batch: Batch, then: () => void): Promise<boolean> {
   if (unsaved.value.some((u) => says(u.batch) === says(batch))) return retryUnsaved();
-  try {
-    await theStore().write(batch);
-  } catch (error) {
-    const reason = error instanceof WriteError ? error.reason : 'refused';
-    unsaved.value = [...unsaved.value, { batch, reason, then }];
-    return false;
-  }
-  then();
-  return true;
+  const reason = await attempt({ batch });
+  if (reason) unsaved.value = [...unsaved.value, { batch, reason, then }];
+  else then();
+  return !reason;
 }
 
-/** Tries what did not get written again, oldest first; true when all of it is on disk. */
-export async function retryUnsaved(): Promise<boolean> {
-  const waiting = unsaved.value;
-  unsaved.value = [];
+let trying: Promise<boolean> | undefined;
+
+/** Tries what did not get written again, oldest first; true when all of it is on disk. Each stays in sight until it is. */
+export function retryUnsaved(): Promise<boolean> {
+  trying ??= tryAll().finally(() => {
+    trying = undefined;
+  });
+  return trying;
+}
+
+async function tryAll(): Promise<boolean> {
   let all = true;
-  for (const { batch, then } of waiting) all = (await writeThen(batch, then)) && all;
+  for (const one of unsaved.value) {
+    const reason = await attempt(one);
+    const stays = reason ? [{ ...one, reason }] : [];
+    unsaved.value = unsaved.value.flatMap((u) => (u === one ? stays : [u]));
+    if (reason) all = false;
+    else one.then();
+  }
   return all;
 }

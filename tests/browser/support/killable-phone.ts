@@ -18,12 +18,20 @@ async function processOn(profile: string): Promise<number> {
   return pid;
 }
 
-export async function switchOn(profile: string): Promise<KillablePhone> {
+interface Elsewhere {
+  /** Starts the browser there. */
+  executablePath: string;
+  /** Where the profile's files are seen from here. */
+  files: string;
+}
+
+export async function switchOn(profile: string, elsewhere?: Elsewhere): Promise<KillablePhone> {
+  const files = elsewhere?.files ?? profile;
   // A killed browser leaves its lock behind.
-  for (const file of await readdir(profile)) {
-    if (file.startsWith('Singleton')) await rm(join(profile, file), { force: true });
+  for (const file of await readdir(files)) {
+    if (file.startsWith('Singleton')) await rm(join(files, file), { force: true });
   }
-  const executablePath = await findChromium();
+  const executablePath = elsewhere?.executablePath ?? (await findChromium());
   const context = await chromium.launchPersistentContext(profile, {
     ...(executablePath ? { executablePath } : {}),
     args: QUIET_FLAGS,
@@ -34,7 +42,7 @@ export async function switchOn(profile: string): Promise<KillablePhone> {
     locale: 'en-US',
   });
   context.setDefaultTimeout(15_000);
-  const pid = await processOn(profile);
+  const pid = await processOn(files);
   const kill = async () => {
     const gone = new Promise((closed) => context.once('close', closed));
     process.kill(-pid, 'SIGKILL');

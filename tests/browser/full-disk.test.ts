@@ -1,0 +1,107 @@
+import { expect, type Page, test } from '@playwright/test';
+import { heading, type Phone, phoneOnRealTime, press } from './support/hands.ts';
+import { startTube, stepsOf, tick } from './support/job.ts';
+import type { KillablePhone } from './support/killable-phone.ts';
+import { appIsKept } from './support/offline.ts';
+import { type Host, startHost } from './support/own-host.ts';
+import { SmallDisk, whyNoSmallDisk } from './support/small-disk.ts';
+
+const why = whyNoSmallDisk();
+test.skip(why !== undefined, why);
+
+let host: Host;
+let disk: SmallDisk;
+let on: KillablePhone | undefined;
+
+test.beforeEach(async () => {
+  host = await startHost();
+  disk = await SmallDisk.of(150);
+});
+
+test.afterEach(async () => {
+  await on?.kill();
+  disk.end();
+  await host.stop();
+});
+
+const notices = (page: Page) => page.getByRole('region', { name: 'Notices' });
+const ticked = (page: Page) => page.getByRole('checkbox', { checked: true });
+const steps = stepsOf('mandrelPrep');
+
+async function phoneOn(hash = ''): Promise<Phone> {
+  on = await disk.on();
+  await on.page.goto(host.address + hash);
+  return phoneOnRealTime(on.page);
+}
+
+async function toHash(phone: Phone, hash: string): Promise<void> {
+  await phone.page.evaluate((to) => {
+    location.hash = to;
+  }, hash);
+}
+
+/** The database may have a little room of its own left: ticks what goes in, and one that does not. */
+async function tickUntilRefused(phone: Phone): Promise<number> {
+  const { page } = phone;
+  for (const [i, step] of steps.slice(1).entries()) {
+    await press(phone, step);
+    const took = page.locator('.undo-said', { hasText: `Ticked: ${step}` });
+    const refused = notices(page).getByText('ot saved');
+    await expect(took.or(refused).first()).toBeVisible();
+    if (await refused.isVisible()) return i + 1;
+    disk.fill();
+  }
+  throw new Error('a full disk took every tick');
+}
+
+test('on a disk without a free byte a tick says it is not saved, the job stays in sight, and it is written once there is room', async () => {
+  test.setTimeout(180_000);
+  let phone = await phoneOn();
+  await expect(heading(phone)).toHaveText('Your bench is clear');
+  await appIsKept(phone.page);
+  await startTube(phone);
+  const route = new URL(phone.page.url()).hash;
+  await tick(phone, steps.slice(0, 1));
+  await phone.page.waitForTimeout(3000);
+
+  disk.fill();
+  const written = await tickUntilRefused(phone);
+  await expect(ticked(phone.page)).toHaveCount(written);
+  await expect(heading(phone)).toHaveText('Mandrel prep');
+  await expect(notices(phone.page)).toContainText('Not saved');
+
+  // Wherever the builder goes, and however often it is tried.
+  for (const [hash, title] of [
+    ['#/', 'On the bench'],
+    ['#/timer', 'How long?'],
+    [route, 'Mandrel prep'],
+  ] as const) {
+    await toHash(phone, hash);
+    await expect(heading(phone)).toHaveText(title);
+    await expect(notices(phone.page)).toContainText('Not saved');
+  }
+  disk.fill();
+  await press(phone, 'Write it now');
+  // A browser that throws a torn database away makes itself the room for a new one.
+  const took = ticked(phone.page).nth(written);
+  if (
+    !(await took.waitFor({ timeout: 10_000 }).then(
+      () => true,
+      () => false,
+    ))
+  ) {
+    await expect(notices(phone.page)).toContainText('Not saved');
+    disk.makeRoom();
+    await press(phone, 'Write it now');
+  }
+  await expect(notices(phone.page)).not.toContainText('ot saved');
+  await expect(ticked(phone.page)).toHaveCount(written + 1);
+  await on?.kill();
+
+  phone = await phoneOn(route);
+  await expect(ticked(phone.page)).toHaveCount(written + 1);
+  await toHash(phone, route.replace('/build/', '/record/build/'));
+  await expect(phone.page.getByRole('region', { name: 'Time line' }).getByRole('listitem')).toHaveCount(
+    written + 1,
+  );
+});
