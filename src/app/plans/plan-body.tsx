@@ -160,8 +160,8 @@ export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; ma
         />
       </Rows>
       <Caution>
-        The wall is your choice: this app does not check strength here. What carries people needs tests, local
-        rules and licensed review.
+        The wall is your choice. What it holds is estimated only under loads you say, in ‘Loads and margins’.
+        What carries people needs tests, local rules and licensed review.
       </Caution>
     </>
   );

@@ -60,8 +60,8 @@ function WallBody({ draft }: { draft: WallDraft }) {
       <WeightTable doc={draft.doc} drawn={drawn} />
       <WallPictures draft={draft} drawn={drawn} />
       <Caution>
-        The wall is your choice: this app does not check strength here. What carries people needs tests, local
-        rules and licensed review.
+        The wall is your choice. What it holds is estimated only under loads you say, on the plan’s ‘Loads and
+        margins’. What carries people needs tests, local rules and licensed review.
       </Caution>
     </>
   );
