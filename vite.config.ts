@@ -1,9 +1,24 @@
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
 // CommonJS, so nothing says that it may be left out where nobody solves an equation: the first load and the
 // worker that nests pieces must not carry it.
 const treeshake = { moduleSideEffects: [{ test: /node_modules\/odex\/|src\/calc\//, sideEffects: false }] };
+
+/**
+ * Nearly all of the first script is run before there is anything to see. A browser that knows this line compiles it
+ * whole while it arrives, beside the page, where it would else stop at each function that is called for the first time.
+ */
+const compiledWhole: Plugin = {
+  name: 'compiled-whole',
+  generateBundle: {
+    order: 'post',
+    handler(_, bundle) {
+      for (const part of Object.values(bundle))
+        if (part.type === 'chunk' && part.isEntry) part.code = `//# allFunctionsCalledOnLoad\n${part.code}`;
+    },
+  },
+};
 
 export default defineConfig({
   base: './',
@@ -22,6 +37,7 @@ export default defineConfig({
     },
   },
   plugins: [
+    compiledWhole,
     VitePWA({
       strategies: 'injectManifest',
       srcDir: 'src/app/service-worker',

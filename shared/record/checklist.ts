@@ -47,24 +47,30 @@ export const stepRoles = [
 ] as const;
 export type StepRole = (typeof stepRoles)[number];
 
-export const step = z.looseObject({
-  id,
-  text: z.string().check(z.minLength(1), z.maxLength(300)),
-  /** Said small, under the step, while it is the one to do. */
-  hint: z.optional(text),
-  role: z.optional(z.enum(stepRoles)),
-  /** Ticking it starts a clock of this length, s */
-  waits: z.optional(positive),
-});
+export const step = z.lazy(() =>
+  z.looseObject({
+    id,
+    text: z.string().check(z.minLength(1), z.maxLength(300)),
+    /** Said small, under the step, while it is the one to do. */
+    hint: z.optional(text),
+    role: z.optional(z.enum(stepRoles)),
+    /** Ticking it starts a clock of this length, s */
+    waits: z.optional(positive),
+  }),
+);
 export type Step = Known<z.infer<typeof step>>;
 
-export const checklistStage = z.looseObject({ stage: z.enum(stageNames), steps: z.array(step) });
+export const checklistStage = z.lazy(() =>
+  z.looseObject({ stage: z.enum(stageNames), steps: z.array(step) }),
+);
 export type ChecklistStage = Known<z.infer<typeof checklistStage>>;
 
-export const checklistBody = z.looseObject({
-  name,
-  stages: z.array(checklistStage),
-  typical: z.optional(z.boolean()),
-  note: z.optional(text),
-});
+export const checklistBody = z.lazy(() =>
+  z.looseObject({
+    name,
+    stages: z.array(checklistStage),
+    typical: z.optional(z.boolean()),
+    note: z.optional(text),
+  }),
+);
 export type Checklist = Known<z.infer<typeof checklistBody>>;

@@ -3,6 +3,18 @@ import * as z from 'zod/mini';
 // The Content-Security-Policy forbids eval; without this every first parse would try it and be reported.
 z.config({ jitless: true });
 
+/**
+ * Made when it is first asked for, and kept. What is stored takes a thousand schemas to say: made all at once as the
+ * app starts they would be a good part of the wait for a first screen that may need none, so larger ones are `z.lazy`.
+ */
+export function once<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
 /** Identifiers sort by the time they were made (UUID version 7). */
 export const id = z.string().check(z.minLength(1), z.maxLength(80));
 

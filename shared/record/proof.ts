@@ -5,7 +5,7 @@ import { support } from './load-plan.ts';
 const far = z.number().check(z.gt(-100), z.lt(100));
 
 /** Weight hung on the tube, and how far it went down at a station. */
-export const proofLoadFields = {
+export const proofLoadFields = () => ({
   /** Where the weight hung, m from the datum end */
   at: nonNegative,
   /** kg */
@@ -24,10 +24,10 @@ export const proofLoadFields = {
   expectedEach: z.optional(far),
   /** Modulus along the tube that this goes by, Pa */
   plannedModulus: z.optional(positive),
-};
+});
 
 /** The tube squeezed across between two flats: how much narrower it got. */
-export const squeezeTestFields = {
+export const squeezeTestFields = () => ({
   station: nonNegative,
   /** N */
   force: positive,
@@ -37,4 +37,4 @@ export const squeezeTestFields = {
   length: positive,
   /** Ring stiffness that the wall as planned has there, N/m2 */
   expected: z.optional(positive),
-};
+});

@@ -1,10 +1,11 @@
 import * as z from 'zod/mini';
 import { type BuildHeader, buildHeader, buildVersion } from './build.ts';
-import { type AnyEntry, entry, entryVersion, foreignEntry } from './entry.ts';
+import { type AnyEntry, entry, entryVersion, foreignEntry, isEntryKind } from './entry.ts';
 import { type OvenLoadHeader, ovenLoadHeader, ovenLoadVersion } from './oven-load.ts';
 import {
   type ForeignRevision,
   foreignRevision,
+  isDocType,
   type Revision,
   revision,
   revisionVersion,
@@ -18,9 +19,9 @@ export type Gated<T> =
   /** Set aside and shown, never dropped: the raw record stays where it is. */
   | { ok: false; why: string; raw: unknown };
 
-const envelope = z.looseObject({ record: z.string(), v: z.number() });
-const typeOnly = z.looseObject({ type: z.string() });
-const kindOnly = z.looseObject({ kind: z.string() });
+const envelope = z.lazy(() => z.looseObject({ record: z.string(), v: z.number() }));
+const typeOnly = z.lazy(() => z.looseObject({ type: z.string() }));
+const kindOnly = z.lazy(() => z.looseObject({ kind: z.string() }));
 
 function firstIssue(error: z.core.$ZodError): string {
   const issue = error.issues[0];
@@ -34,18 +35,15 @@ function gate<T>(schema: z.core.$ZodType<T>, raw: unknown): Gated<T> {
     : { ok: false, why: firstIssue(result.error), raw };
 }
 
-const entryKinds = new Set<string>(entry.def.options.map((o) => o.def.shape.kind.def.values[0] as string));
-const docTypes = new Set<string>(revision.def.options.map((o) => o.def.shape.type.def.values[0] as string));
-
 export function readEntry(raw: unknown): Gated<AnyEntry> {
   const kind = z.safeParse(kindOnly, raw);
-  const ours = kind.success && entryKinds.has(kind.data.kind) && !isNewer(raw, entryVersion);
+  const ours = kind.success && isEntryKind(kind.data.kind) && !isNewer(raw, entryVersion);
   return ours ? gate(entry, raw) : gate(foreignEntry, raw);
 }
 
 export function readRevision(raw: unknown): Gated<Revision | ForeignRevision> {
   const type = z.safeParse(typeOnly, raw);
-  const ours = type.success && docTypes.has(type.data.type) && !isNewer(raw, revisionVersion);
+  const ours = type.success && isDocType(type.data.type) && !isNewer(raw, revisionVersion);
   return ours ? gate(revision, raw) : gate(foreignRevision, raw);
 }
 
@@ -55,6 +53,13 @@ export function readHeader(raw: unknown): Gated<Header> {
   const version = outer.data.record === 'build' ? buildVersion : ovenLoadVersion;
   if (isNewer(raw, version)) return { ok: false, why: 'written by a newer version of the app', raw };
   return outer.data.record === 'build' ? gate(buildHeader, raw) : gate(ovenLoadHeader, raw);
+}
+
+/** Makes the schemas of what a bench with work on it shows: for a moment in which the disk is waited for anyway. */
+export function warmGate(): void {
+  readEntry({ kind: 'tick' });
+  readHeader({ record: 'build', v: buildVersion });
+  readHeader({ record: 'ovenLoad', v: ovenLoadVersion });
 }
 
 /** The one gate for everything read from disk or from a file. */

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { checklistBody } from './checklist.ts';
 import { clothBody } from './cloth.ts';
-import { id, stamp } from './common.ts';
+import { id, once, stamp } from './common.ts';
 import { coreBody } from './core.ts';
 import type { Known } from './known.ts';
 import { lotBody } from './lot.ts';
@@ -14,7 +14,7 @@ import { tapeBody } from './tape.ts';
 
 export const revisionVersion = 1;
 
-const base = {
+const base = once(() => ({
   record: z.literal('revision'),
   v: z.number(),
   /** The document this is a revision of. */
@@ -26,27 +26,38 @@ const base = {
   device: id,
   /** Taken off the shelf; kept, because builds were made from it. */
   retired: z.optional(z.boolean()),
-};
+}));
 
-export const revision = z.discriminatedUnion('type', [
-  z.looseObject({ ...base, type: z.literal('plan'), body: planBody }),
-  z.looseObject({ ...base, type: z.literal('cloth'), body: clothBody }),
-  z.looseObject({ ...base, type: z.literal('resin'), body: resinSystemBody }),
-  z.looseObject({ ...base, type: z.literal('release'), body: releaseSystemBody }),
-  z.looseObject({ ...base, type: z.literal('tape'), body: tapeBody }),
-  z.looseObject({ ...base, type: z.literal('mandrel'), body: mandrelBody }),
-  z.looseObject({ ...base, type: z.literal('core'), body: coreBody }),
-  z.looseObject({ ...base, type: z.literal('checklist'), body: checklistBody }),
-  z.looseObject({ ...base, type: z.literal('lot'), body: lotBody }),
-  z.looseObject({ ...base, type: z.literal('structure'), body: structureBody }),
-]);
+export const revision = z.lazy(() =>
+  z.discriminatedUnion('type', [
+    z.looseObject({ ...base(), type: z.literal('plan'), body: planBody }),
+    z.looseObject({ ...base(), type: z.literal('cloth'), body: clothBody }),
+    z.looseObject({ ...base(), type: z.literal('resin'), body: resinSystemBody }),
+    z.looseObject({ ...base(), type: z.literal('release'), body: releaseSystemBody }),
+    z.looseObject({ ...base(), type: z.literal('tape'), body: tapeBody }),
+    z.looseObject({ ...base(), type: z.literal('mandrel'), body: mandrelBody }),
+    z.looseObject({ ...base(), type: z.literal('core'), body: coreBody }),
+    z.looseObject({ ...base(), type: z.literal('checklist'), body: checklistBody }),
+    z.looseObject({ ...base(), type: z.literal('lot'), body: lotBody }),
+    z.looseObject({ ...base(), type: z.literal('structure'), body: structureBody }),
+  ]),
+);
 export type Revision = Known<z.infer<typeof revision>>;
 export type DocType = Revision['type'];
+
+const types = once(
+  () => new Set(revision._zod.innerType.def.options.map((o) => o.def.shape.type.def.values[0] as string)),
+);
+/** Whether this version knows it. */
+export const isDocType = (type: string): type is DocType => types().has(type);
+
 export type RevisionOf<T extends DocType> = Extract<Revision, { type: T }>;
 export type Body<T extends DocType> = RevisionOf<T>['body'];
 
 /** A revision of a document type that this version does not know: kept and passed on. */
-export const foreignRevision = z.looseObject({ ...base, type: z.string(), body: z.unknown() });
+export const foreignRevision = z.lazy(() =>
+  z.looseObject({ ...base(), type: z.string(), body: z.unknown() }),
+);
 export type ForeignRevision = Known<z.infer<typeof foreignRevision>>;
 
 /**

@@ -179,21 +179,26 @@ export function unitKey(text: string): string {
     .replace(/°(?=[a-z])/g, '');
 }
 
-const dimensions = new Map<string, Map<string, Unit>>();
-for (const [dimension, list] of Object.entries<readonly Row[]>(rows)) {
+const dimensions = new Map<Dimension, Map<string, Unit>>();
+
+/** Made when something of the dimension is first typed: the first screen needs none of its spellings. */
+function unitsOf(dimension: Dimension): Map<string, Unit> {
+  const made = dimensions.get(dimension);
+  if (made) return made;
   const units = new Map<string, Unit>();
-  for (const [label, factor, spellings, zero = 0] of list) {
+  for (const [label, factor, spellings, zero = 0] of rows[dimension] as readonly Row[]) {
     for (const name of [label, ...(spellings?.split(' ') ?? [])]) {
       units.set(unitKey(name), { label, factor, zero });
     }
   }
   dimensions.set(dimension, units);
+  return units;
 }
 
 /** Plurals too, but not of one letter: '5 ms' is no minutes. */
 export function findUnit(dimension: Dimension, key: string): Unit | undefined {
-  const units = dimensions.get(dimension);
-  return units?.get(key) ?? (/..s$/.test(key) ? units?.get(key.slice(0, -1)) : undefined);
+  const units = unitsOf(dimension);
+  return units.get(key) ?? (/..s$/.test(key) ? units.get(key.slice(0, -1)) : undefined);
 }
 
 export function isUnitOfAnything(key: string): boolean {

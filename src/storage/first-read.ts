@@ -1,7 +1,7 @@
 import { closedSince } from '#shared/record/build-state.ts';
 import { type AnyEntry, benchSubject } from '#shared/record/entry.ts';
 import { holding, settle } from '#shared/record/journal.ts';
-import { type Gated, type Header, readHeader } from '#shared/record/read.ts';
+import { type Gated, type Header, readHeader, warmGate } from '#shared/record/read.ts';
 import type { RawRecord } from './admit.ts';
 import type { Connection } from './connection.ts';
 import { ofSubject, type Reader } from './reader.ts';
@@ -62,10 +62,13 @@ function readRaw(connection: Connection, { benchSince, phoneKey }: FirstReadOpti
         transaction.objectStore('phone').get(phoneKey),
       ]);
       if (dropped.length > mostRead) return undefined;
+      const subjects = [open, dropped.map(subjectOf)].map((some) => Promise.all(some.map(read)));
+      if (open.length + dropped.length + bench.length > 0) warmGate();
+      const [ofOpen = [], ofWritten = []] = await Promise.all(subjects);
       return {
         bench,
-        open: await Promise.all(open.map(read)),
-        written: await Promise.all(dropped.map(subjectOf).map(read)),
+        open: ofOpen,
+        written: ofWritten,
         everBuilt: firstBuild.length > 0,
         phoneValue,
       };
