@@ -72,6 +72,14 @@ const shelfItems = {
   release: 'starter-release-wax-pva',
 };
 
+const loadsOfMast = {
+  doc: 'demo-plan-lower-mast',
+  case: 'demo-gust',
+  load: 'demo-sail',
+  support: 'demo-partners',
+  fitting: 'new',
+};
+
 /** The addresses of one pattern that are worth a look, with the demo in them. */
 function addressesOf(pattern: string, shop: Shop): string[] {
   const fill = (values: Record<string, string>) =>
@@ -89,6 +97,7 @@ function addressesOf(pattern: string, shop: Shop): string[] {
     return Object.entries(shelfItems).map(([type, doc]) => fill({ type, doc }));
   // What the ledger, the lots and a choice of builds hold, not that they are empty.
   if (pattern.startsWith('/ledger/')) return [fill({ doc: 'demo-structure-spars', part: 'sprit' })];
+  if (pattern.startsWith('/plan/:doc/loads')) return [fill(loadsOfMast)];
   if (pattern.startsWith('/lots/'))
     return [fill({ doc: 'demo-lot-plain-2', of: 'cloth', item: shelfItems.cloth, id: first })];
   const { plan, piece } = shop;

@@ -209,6 +209,7 @@ test('a load taken out comes back with Undo, and a change of the plan keeps its 
   await go(page, '/plan/lower-mast/edit');
   await page.getByLabel('Name').fill('Lower mast, light');
   await press(phone, 'Save as a new revision');
+  await expect(heading(phone)).toHaveText('Lower mast, light');
   await go(page, home);
   await expect(loads.getByRole('link')).toHaveCount(3);
 });

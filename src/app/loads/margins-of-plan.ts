@@ -21,6 +21,9 @@ export interface CheckedPlan {
   fittings: readonly FittingCheck[];
 }
 
+/** Besides the stations of wall and mandrel: so many that margins are drawn, and reckoned within a frame. */
+const places = 25;
+
 export type MarginsOfPlan = { ok: true; checked: CheckedPlan } | { ok: false; troubles: readonly Trouble[] };
 
 /** Whatever else the computation refuses: figures far apart, of which each alone would do. */
@@ -34,7 +37,7 @@ function checkedOf(tube: Tube, loads: LoadPlan): CheckedPlan | undefined {
   const cases = casesOfPlan(loads);
   const { safetyFactor, freeLength = tube.length, fittings = [] } = loads;
   if (!cases || safetyFactor === undefined) return undefined;
-  const sections = sectionsAlong(tube);
+  const sections = sectionsAlong(tube, places);
   const supports = supportsOfPlan(loads);
   const checks = tubeChecks({ stations: sections, supports, cases, safetyFactor, freeLength });
   return {
@@ -77,7 +80,11 @@ export function linesOf(plan: Plan, one: LoadCase, shelf = theShelf): CaseLines 
   const { tube } = found;
   try {
     return keptBy(tube, `lines ${one.id}`, [loads], () => {
-      const stations = sectionsAlong(tube).map(({ at, section: { eiLeast: ei, gj } }) => ({ at, ei, gj }));
+      const stations = sectionsAlong(tube, places).map(({ at, section: { eiLeast: ei, gj } }) => ({
+        at,
+        ei,
+        gj,
+      }));
       const beam = { stations, supports: supportsOfPlan(loads), ...asked };
       const { solution } = beamColumn(beam);
       return { solution: solution ?? beamLine(beam), buckles: solution === undefined };

@@ -1,6 +1,7 @@
 import { LimitWarnings } from '#app/cure/limit-warnings.tsx';
 import { tapeSays } from '#app/cure/tape-words.ts';
 import { PlanCost } from '#app/ledger/cost-line.tsx';
+import { PlanLoads } from '#app/loads/plan-loads.tsx';
 import { LinkButton } from '#app/parts/action.tsx';
 import { Figures, Lines } from '#app/parts/figure.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
@@ -90,20 +91,6 @@ function ClothWork({ doc }: { doc: string }) {
   );
 }
 
-function LoadWork({ doc, plan }: { doc: string; plan: Plan }) {
-  return (
-    <Rows label="What it carries">
-      <Row
-        to={`/plan/${doc}/loads`}
-        title="Loads and margins"
-        about={
-          plan.loads ? 'Held, loaded and checked' : 'How it is held, what pulls on it, what its wall bears'
-        }
-      />
-    </Rows>
-  );
-}
-
 function TapeWork({ doc }: { doc: string }) {
   return (
     <Rows label="Its tape">
@@ -127,7 +114,7 @@ export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; ma
       ))}
       <AlongIt doc={doc} />
       {plan.wall && <ClothWork doc={doc} />}
-      <LoadWork doc={doc} plan={plan} />
+      <PlanLoads doc={doc} plan={plan} />
       <TapeWork doc={doc} />
       <h2>Cure</h2>
       <ScheduleLine schedule={plan.schedule} limits={limits} />
