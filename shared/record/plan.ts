@@ -41,6 +41,17 @@ export const resinGoal = z.lazy(() =>
 );
 export type ResinGoal = Known<z.infer<typeof resinGoal>>;
 
+/** How much of its reckoned stiffness this shop's tubes show when they are bent under a weight. */
+export const shopStiffness = z.lazy(() =>
+  z.looseObject({
+    /** Times the modulus along and across the fibers */
+    factor: z.number().check(z.gte(0.1), z.lte(10)),
+    /** The median of so many tubes */
+    builds: z.optional(nonNegative),
+  }),
+);
+export type ShopStiffness = Known<z.infer<typeof shopStiffness>>;
+
 export const planBody = z.lazy(() =>
   z.looseObject({
     name,
@@ -63,6 +74,8 @@ export const planBody = z.lazy(() =>
     serviceTemperature: kelvin,
     /** Piece by piece, where the builder drew it; without it the plan knows only how much cloth. */
     wall: z.optional(wallPlan),
+    /** The shop's own; as its cloths' figures say when absent. */
+    stiffness: z.optional(shopStiffness),
     /** What the wall has to carry. */
     loads: z.optional(loadPlan),
     note: z.optional(text),

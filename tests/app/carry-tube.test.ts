@@ -2,6 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { clothMaterial } from '#app/carry/cloth-material.ts';
 import { sectionsAlong, tubeMassOf } from '#app/carry/sections-along.ts';
 import { pliesIn, type Tube, tubeOfPlan } from '#app/carry/tube-of-plan.ts';
+import { plannedOf } from '#app/proof/planned-of-build.ts';
+import { firstSetup } from '#app/proof/setup.ts';
+import { expectedIn } from '#app/proof/use-planning.ts';
 import { masses, rollOf, type WallShelf } from '#app/wall/wall-model.ts';
 import type { Cloth } from '#shared/record/cloth.ts';
 import type { LaminaRecord } from '#shared/record/lamina.ts';
@@ -203,5 +206,33 @@ describe('a tube cut across along its length', () => {
     const { section } = sectionsAlong(tube)[20] ?? {};
     const t = plain.arealWeight / plain.fiberDensity / 0.35;
     expect(section?.wallMin).toBeCloseTo(4 * t, 9);
+  });
+});
+
+describe('a shop whose tubes come out softer than reckoned', () => {
+  const plan = wallOf([pieceOf(even(3))]);
+  const soft = { ...plan, stiffness: { factor: 0.9, builds: 3 } };
+  const eiOf = (of: Plan) => sectionsAlong(tubeOf(of))[0]?.section.eiLeast ?? 0;
+
+  test('has its plans reckoned as soft, and told so', () => {
+    // Modulus along and across alike, shear left: between 0.9 times and not at all, and near the first.
+    expect(eiOf(soft) / eiOf(plan)).toBeGreaterThanOrEqual(0.9 - 1e-9);
+    expect(eiOf(soft) / eiOf(plan)).toBeLessThan(0.91);
+    expect(tubeOf(soft).assumed.what).toContain('shop stiffness');
+    expect(tubeOf(plan).assumed.what).not.toContain('shop stiffness');
+  });
+
+  test('does not count a ply as weaker for that', () => {
+    const strength = (of: Plan) => pliesIn(tubeOf(of), 1).plies.map((p) => 'strength' in p && p.strength);
+    expect(strength(soft)).toEqual(strength(plan));
+  });
+
+  test('is expected to bend more, and learns from the figures alone', () => {
+    const [with09, without] = [plannedOf(soft, shelf), plannedOf(plan, shelf)];
+    expect(with09.counted).toBe(0.9);
+    expect(with09.tube?.stations[0]?.section.eiLeast).toBe(without.tube?.stations[0]?.section.eiLeast);
+    const setup = firstSetup(2.4, 'rests');
+    const ratio = (expectedIn(with09, setup)?.down(1.2) ?? 0) / (expectedIn(without, setup)?.down(1.2) ?? 1);
+    expect(ratio).toBeCloseTo(1 / 0.9, 9);
   });
 });

@@ -67,6 +67,12 @@ function keptWords({ compressionKept, compressionKeptFrom }: Tube['assumed']): s
   return `Of strength in compression along the fibers ${percent(compressionKept)} is kept, ${whose}.`;
 }
 
+function shopWords(stiffness: Tube['assumed']['stiffness']): string {
+  const { factor = 1, builds } = stiffness ?? {};
+  const whose = builds === undefined ? 'this shop' : `${builds} tubes of this shop`;
+  return `Along and across its fibers a ply is ${percent(factor)} as stiff as its figures say: the median of ${whose}, bent under a weight.`;
+}
+
 /** What was taken for true that nobody measured, a sentence each. */
 export function assumedWords({ assumed, cloths, withoutStrengths }: Tube): string[] {
   const says: Record<(typeof assumed.what)[number], () => string> = {
@@ -84,6 +90,7 @@ export function assumedWords({ assumed, cloths, withoutStrengths }: Tube): strin
     'stiffness only': () =>
       `${named(withoutStrengths)}: no strengths are known, so stiffness and buckling only.`,
     crimp: () => crimpWords(cloths),
+    'shop stiffness': () => shopWords(assumed.stiffness),
     'even wall': () =>
       'No wall is drawn: the plies of the plan go evenly from end to end, warp along the tube.',
     'no density': () => 'The resin of the plan is gone from the shelf, so nothing is weighed.',

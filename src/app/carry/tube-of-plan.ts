@@ -12,7 +12,7 @@ import {
 } from '#app/wall/wall-model.ts';
 import { type Assumed, type PieceMaterial, pliesAt, type Roll, type TubePly } from '#calc';
 import type { Piece, WallPlan } from '#shared/record/piece.ts';
-import type { Plan } from '#shared/record/plan.ts';
+import type { Plan, ShopStiffness } from '#shared/record/plan.ts';
 import { compressionKept as usualKept } from '#shared/reference/strengths.ts';
 import { type ClothMaterial, type ClothStop, clothMaterial } from './cloth-material.ts';
 
@@ -38,7 +38,9 @@ export interface ClothInTube extends ClothRef, Omit<ClothMaterial, 'material'> {
 
 export interface TubeAssumed {
   /** Each once. */
-  what: readonly (Assumed | 'handbook values' | 'crimp' | 'even wall' | 'no density')[];
+  what: readonly (Assumed | 'handbook values' | 'crimp' | 'shop stiffness' | 'even wall' | 'no density')[];
+  /** The shop's own, where the plan takes it. */
+  stiffness?: ShopStiffness | undefined;
   /** What a wet layup keeps of its strength in compression, and whose figure that is. */
   compressionKept: number;
   compressionKeptFrom: 'plan' | 'book';
@@ -78,6 +80,16 @@ function keptInCompression({ loads }: Plan): Pick<TubeAssumed, 'compressionKept'
     : { compressionKept: usualKept, compressionKeptFrom: 'book' };
 }
 
+/** As stiff along and across as tubes of this shop came out; what it bears stays. */
+function stiffAs(
+  material: ClothMaterial['material'],
+  stiffness: ShopStiffness | undefined,
+): ClothMaterial['material'] {
+  if (!stiffness) return material;
+  const { factor } = stiffness;
+  return { ...material, e1: material.e1 * factor, e2: material.e2 * factor };
+}
+
 type OfPiece = { idle: PieceMaterial } | { cloth: ClothInTube; material: PieceMaterial } | { stop: TubeStop };
 
 function ofPiece(plan: WalledPlan, roll: Roll, index: number, piece: Piece, shelf: WallShelf): OfPiece {
@@ -101,7 +113,7 @@ function ofPiece(plan: WalledPlan, roll: Roll, index: number, piece: Piece, shel
   if (typeof found === 'string') return { stop: { why: found, cloth: ref } };
   const { material, ...about } = found;
   return {
-    material,
+    material: stiffAs(material, plan.stiffness),
     cloth: { ...ref, ...about, thickness, strengthsKnown: material.strength !== undefined },
   };
 }
@@ -116,10 +128,11 @@ function assumedOf(plan: Plan, tube: Pick<Tube, 'drawn' | 'cloths' | 'materials'
     ...(cloths.some(({ from }) => from === 'handbook') ? (['handbook values'] as const) : []),
     ...cloths.flatMap(({ assumed }) => assumed),
     ...(cloths.some(({ crimp }) => crimp !== undefined) ? (['crimp'] as const) : []),
+    ...(plan.stiffness ? (['shop stiffness'] as const) : []),
     ...(drawn ? [] : (['even wall'] as const)),
     ...(materials.some(({ density }) => density === undefined) ? (['no density'] as const) : []),
   ];
-  return { what: [...new Set(what)], ...keptInCompression(plan) };
+  return { what: [...new Set(what)], stiffness: plan.stiffness, ...keptInCompression(plan) };
 }
 
 function made(plan: WalledPlan, drawn: boolean, roll: Roll, shelf: WallShelf): TubeOfPlan {
@@ -156,6 +169,7 @@ export function tubeOfPlan(given: Plan, shelf = theShelf): TubeOfPlan {
       plan.resin,
       plan.goal.fiberVolumeFraction,
       plan.loads?.compressionKept,
+      plan.stiffness,
     ];
     return keptBy(roll, 'tube', inputs, () => made(plan, hasWall(given), roll, shelf));
   } catch (error) {

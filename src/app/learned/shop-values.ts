@@ -15,6 +15,14 @@ function closest(...factors: (Factor | undefined)[]): Factor | undefined {
   return found.find((f) => !tooFew(f)) ?? found[0];
 }
 
+/** How stiff tubes of this cloth came out against what was reckoned; undefined where none was tested. */
+export const shopStiffnessOf = (made: readonly Made[], cloth: string): Factor | undefined =>
+  factorFrom(
+    'stiffness',
+    made.filter(({ build }) => build.cloth === cloth),
+    'of this cloth',
+  );
+
 /** What this shop's builds say for a plan of these materials. */
 export function shopValues(
   made: readonly Made[],

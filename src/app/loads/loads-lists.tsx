@@ -90,7 +90,8 @@ function askedLines(loads: LoadPlan, length: number): [title: string, value: str
   ];
 }
 
-export function AskedRows({ of: { loads, length, home } }: { of: LoadedPlan }) {
+export function AskedRows({ of: { found, loads, length, home } }: { of: LoadedPlan }) {
+  const { stiffness } = found.body;
   return (
     <>
       <div class="ask-head">
@@ -101,6 +102,11 @@ export function AskedRows({ of: { loads, length, home } }: { of: LoadedPlan }) {
         {askedLines(loads, length).map(([title, value]) => (
           <Row key={title} to={`${home}/asked`} title={title} value={value} />
         ))}
+        <Row
+          to={`${home}/stiffness`}
+          title="As stiff as"
+          value={stiffness ? `shop’s ${show(stiffness.factor, 'fraction', 0)}` : 'its cloths’ figures'}
+        />
       </Rows>
     </>
   );

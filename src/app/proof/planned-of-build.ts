@@ -21,6 +21,8 @@ export interface PlannedOfBuild {
   tube: PlannedTube | undefined;
   /** Under the load case that bends it most. */
   design: Design | undefined;
+  /** Stiffness of this shop that the plan counted on; the tube here is without it. */
+  counted: number;
 }
 
 /** Materials as the build froze them, also where its wall was not drawn. */
@@ -57,15 +59,19 @@ function hardest(tube: PlannedTube, loads: LoadPlan): Design | undefined {
     .reduce<Design | undefined>((a, b) => (a && most(a) >= most(b) ? a : b), undefined);
 }
 
-export function plannedOf(plan: Plan, shelf: WallShelf): PlannedOfBuild {
+/** By the figures of its cloths alone: were the shop's stiffness in it, what is learned of that would feed on itself. */
+export function plannedOf({ stiffness, ...plan }: Plan, shelf: WallShelf): PlannedOfBuild {
+  const counted = stiffness?.factor ?? 1;
   const found = tubeOfPlan(plan, shelf);
-  if (!found.ok) return { tube: undefined, design: undefined };
+  if (!found.ok) return { tube: undefined, design: undefined, counted };
   const tube = { length: found.tube.length, stations: sectionsAlong(found.tube) };
-  return { tube, design: plan.loads && hardest(tube, plan.loads) };
+  return { tube, design: plan.loads && hardest(tube, plan.loads), counted };
 }
 
 /** The tube as its plan said when the build was started. */
 export function plannedOfBuild(header: BuildHeader): PlannedOfBuild {
   const plan = planOfBuild(header);
-  return plan ? plannedOf(plan, frozenShelf(header, plan)) : { tube: undefined, design: undefined };
+  return plan
+    ? plannedOf(plan, frozenShelf(header, plan))
+    : { tube: undefined, design: undefined, counted: 1 };
 }

@@ -49,7 +49,8 @@ function Reading(props: Props & { next: NonNullable<ReturnType<typeof nextReadin
   const unit = unitFor('dial', settings.value.units);
   const before = running.before[next.dial]?.si ?? 0;
   const expected =
-    planned.tube && Math.abs(expectedEach(planned.tube, running.setup, next.at) * running.setup.mass);
+    planned.tube &&
+    Math.abs(expectedEach(planned.tube, running.setup, next.at) * running.setup.mass) / planned.counted;
   const moved = si === undefined ? undefined : Math.abs(si - before);
   const doubt =
     next.phase === 'under' && moved !== undefined && expected && moved > farther * expected

@@ -35,6 +35,11 @@ function Expected({ planned, planning }: Props) {
   const downs = dials.map(expected.down);
   return (
     <>
+      {planned.counted !== 1 && (
+        <p class="quiet">
+          As its plan counts on {show(planned.counted, 'fraction', 0)} of what its cloths' figures say.
+        </p>
+      )}
       <Lines
         head={['Dial', 'expect']}
         rows={dials.map((place, i) => [`${letters[i]}  at ${at(place)}`, wayWords(downs[i] ?? 0, 1)])}

@@ -75,10 +75,10 @@ export function usePlanning(state: BuildState, planned: PlannedOfBuild): Plannin
 }
 
 /** What one kilogram does in this setup, and what is expected at each dial under all of it. */
-export function expectedIn({ tube }: PlannedOfBuild, setup: Setup) {
+export function expectedIn({ tube, counted }: PlannedOfBuild, setup: Setup) {
   if (!tube) return undefined;
   return {
     bent: underOneKilogram(tube, setup),
-    down: (at: number) => expectedEach(tube, setup, at) * setup.mass,
+    down: (at: number) => (expectedEach(tube, setup, at) * setup.mass) / counted,
   };
 }

@@ -83,6 +83,10 @@ export const routes: readonly Route[] = [
     load: () => import('#app/loads/asked-screen.tsx').then((m) => m.AskedScreen),
   },
   {
+    pattern: '/plan/:doc/loads/stiffness',
+    load: () => import('#app/wanted/stiffness-screen.tsx').then((m) => m.StiffnessScreen),
+  },
+  {
     pattern: '/plan/:doc/loads/wanted',
     load: () => import('#app/wanted/wanted-screen.tsx').then((m) => m.WantedScreen),
   },
