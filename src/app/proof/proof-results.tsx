@@ -75,6 +75,7 @@ function SaidOf({ test }: { test: ProofTest }) {
 }
 
 function Test({ test, big, plain }: { test: ProofTest; big: boolean; plain: boolean | undefined }) {
+  const Head = plain ? 'h3' : 'h2';
   const held = heldFrom(test.readings[0]?.entry.held);
   const stiffness = stiffnessOf(test);
   return (
@@ -82,9 +83,9 @@ function Test({ test, big, plain }: { test: ProofTest; big: boolean; plain: bool
       {big && stiffness && (
         <BigFigure {...showSplit(stiffness.factor, 'fraction', 0)} label="As stiff as planned" />
       )}
-      <h3>
+      <Head>
         {show(test.mass, 'hungMass')} hung at {at(test.at)}
-      </h3>
+      </Head>
       <p class="quiet">
         {held && `${layWords(held)}.`}
         {!big && stiffness && ` ${show(stiffness.factor, 'fraction', 0)} as stiff as planned.`}
@@ -103,11 +104,12 @@ function Test({ test, big, plain }: { test: ProofTest; big: boolean; plain: bool
   );
 }
 
-function Squeezes({ state }: { state: BuildState }) {
+function Squeezes({ state, plain }: { state: BuildState; plain: boolean | undefined }) {
   if (state.squeezeTests.length === 0) return null;
+  const Head = plain ? 'h3' : 'h2';
   return (
     <section class="paper-part proof-said">
-      <h3>Squeezed across</h3>
+      <Head>Squeezed across</Head>
       <Lines
         head={['At', 'with', 'narrower', 'of plan']}
         rows={state.squeezeTests.map(({ entry }) => {
@@ -133,7 +135,7 @@ export function ProofResults({ state, plain }: { state: BuildState; plain?: bool
       {tests.map((test, i) => (
         <Test key={test.key} test={test} big={i === 0 && !plain} plain={plain} />
       ))}
-      <Squeezes state={state} />
+      <Squeezes state={state} plain={plain} />
     </>
   );
 }
