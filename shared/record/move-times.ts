@@ -1,4 +1,4 @@
-const times = ['happenedAt', 'recordedAt', 'startedAt', 'addedAt', 'at'];
+const times = ['happenedAt', 'recordedAt', 'startedAt', 'addedAt'];
 /** Days that stand in a lot itself. */
 const ofLot = ['receivedAt', 'openedAt', 'expiresAt'];
 /** When a logger's count began, and the stretch that its file tells of. */
@@ -10,7 +10,9 @@ const ofFile = ['startsAt', 'from', 'until'];
  * moved, the same starter would come in twice with two contents.
  */
 export function moveTimes<R extends object>(record: R, by: number, zone: number): R {
-  const moved = shifted(record, times, by);
+  // In an entry 'at' is a place along the tube: moved, a weight would hang a million kilometers off.
+  const isEntry = 'record' in record && record.record === 'entry';
+  const moved = shifted(record, isEntry ? times : [...times, 'at'], by);
   if ('zone' in moved) moved.zone = zone;
   const { plan } = moved;
   if (isObject(plan)) moved.plan = moveTimes(plan, by, zone);

@@ -16,6 +16,11 @@ describe('moving the times of the demo shop', () => {
     });
   });
 
+  it('leaves a weight where it hung', () => {
+    const hung = entryOf({ kind: 'proofLoad', at: 0.75, mass: 8, station: 0.75, deflection: 0.016 });
+    expect(moveTimes(hung, 5000, 60)).toMatchObject({ at: 0.75, happenedAt: hung.happenedAt + 5000 });
+  });
+
   it('leaves what it was given as it was', () => {
     const before = structuredClone(buildHeader);
     moveTimes(buildHeader, 5000, 60);
