@@ -20,7 +20,8 @@ export async function comparePhotos({ connection, lines, writer }: Copies): Prom
   let back = 0;
   for (const hash of inFiles) {
     if (inDatabase.has(hash)) continue;
-    const photo = await lines.readPhoto(hash);
+    // One that does not come back now must not keep those after it away.
+    const photo = await lines.readPhoto(hash).catch(() => undefined);
     if (!photo) continue;
     await writer.takeBack([], [photo]);
     back += 1;

@@ -37,8 +37,9 @@ export class PhotoFiles {
   /** False when there is no room for it: then the database has it alone until a later opening. */
   async keep({ hash, record, blob }: StoredPhoto): Promise<boolean> {
     const folder = await this.open();
-    const isThere = await folder.getFileHandle(hash).catch(() => undefined);
-    if (isThere) return true;
+    const before = await bytesOf(folder, hash).catch(() => new Uint8Array());
+    if (before.length > blob.size) return true;
+    await folder.removeEntry(hash, { recursive: true }).catch(() => {});
     const file: Movable = await folder.getFileHandle(hash + unfinished, { create: true });
     try {
       const head = new TextEncoder().encode(`${JSON.stringify(record)}\n`);
@@ -55,18 +56,23 @@ export class PhotoFiles {
     }
   }
 
-  /** Undefined, and gone, when its bytes are not what its name says. */
+  /** Undefined, and gone, when it cannot be read or its bytes are not what its name says. */
   async read(hash: string): Promise<StoredPhoto | undefined> {
     const folder = await this.open();
-    const bytes = new Uint8Array(await (await (await folder.getFileHandle(hash)).getFile()).arrayBuffer());
+    // A kill may leave a name in the folder with nothing behind it: it must not keep the others from coming back.
+    const bytes = await bytesOf(folder, hash).catch(() => new Uint8Array());
     const body = bytes.slice(bytes.indexOf(newline) + 1);
-    if ((await photoHash(body.buffer)) !== hash) {
-      await folder.removeEntry(hash);
+    if (bytes.length === 0 || (await photoHash(body.buffer)) !== hash) {
+      await folder.removeEntry(hash, { recursive: true }).catch(() => {});
       return undefined;
     }
     const record = JSON.parse(new TextDecoder().decode(bytes.subarray(0, -body.length - 1))) as PhotoRecord;
     return { hash, record, blob: new Blob([body], { type: record.type }) };
   }
+}
+
+async function bytesOf(folder: FileSystemDirectoryHandle, name: string): Promise<Uint8Array<ArrayBuffer>> {
+  return new Uint8Array(await (await (await folder.getFileHandle(name)).getFile()).arrayBuffer());
 }
 
 async function written(file: FileSystemFileHandle, bytes: Uint8Array): Promise<boolean> {

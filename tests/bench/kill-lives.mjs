@@ -153,7 +153,9 @@ class Phone {
     sums.spoiledFiles += left.spoiled;
     sums.unreadable += left.unreadable;
     // Where the worker of the second copy did not come up in time, the next opening compares.
-    const apart = left.linesKept ? left.disagree + left.filesDisagree : 0;
+    const apart = left.linesKept
+      ? left.disagree + left.filesLackingSecondCopy + left.filesInSecondCopyOnly
+      : 0;
     sums.copiesDisagree += apart;
     sums.withoutSecondCopy += left.linesKept ? 0 : 1;
     sums.databaseCameBackEmpty += left.wasEmpty ? 1 : 0;

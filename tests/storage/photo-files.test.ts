@@ -58,6 +58,20 @@ describe('the second copy of photos', () => {
     expect(await filesKept()).toEqual([...hashes].sort());
   });
 
+  it('gives the others back when one has a name in the folder and nothing behind it', async () => {
+    const { store, hashes } = await withTwoPhotos();
+    const [first = '', second = ''] = [...hashes].sort();
+    await store.close();
+    const kept = await folder();
+    await kept.removeEntry(first);
+    await kept.getDirectoryHandle(first, { create: true });
+    await deleteDB(name);
+    const again = await open();
+    expect(await again.compared).toEqual({ database: 1, lines: 0, photos: 1 });
+    expect(await again.photo(second)).toBeDefined();
+    expect(await filesKept()).toEqual([second]);
+  });
+
   it('never brings back bytes that are not what their name says, nor half a file', async () => {
     const { store, hashes } = await withTwoPhotos();
     const [first = '', second = ''] = hashes;

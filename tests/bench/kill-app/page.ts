@@ -83,9 +83,8 @@ async function look(known: Known) {
     spoiled: database.spoiled.length,
     /** Both copies say the same, word for word. */
     disagree: unlike.length + [...lines.records.keys()].filter((key) => !database.records.has(key)).length,
-    filesDisagree:
-      [...database.whole].filter((hash) => !lines.photos.includes(hash)).length +
-      lines.photos.filter((hash) => !database.whole.has(hash)).length,
+    filesLackingSecondCopy: [...database.whole].filter((hash) => !lines.photos.includes(hash)).length,
+    filesInSecondCopyOnly: lines.photos.filter((hash) => !database.whole.has(hash)).length,
     torn: known.tried.filter((keys) => {
       const found = keys.filter((key) => database.records.has(key)).length;
       return found > 0 && found < keys.length;
