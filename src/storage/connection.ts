@@ -89,7 +89,8 @@ export class Connection {
     done.catch(() => {});
     try {
       const result = await work(transaction);
-      await done;
+      // What was read is read: only what was written can still fail.
+      if (mode === 'readwrite') await done;
       return result;
     } catch (error) {
       abort(transaction);

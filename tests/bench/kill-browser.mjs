@@ -11,6 +11,9 @@ import { serve } from '../../scripts/serve.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 
+/** A browser that does not end by itself is ended after this, ms */
+const longestQuit = 10_000;
+
 /** Builds a page of this folder, and serves it under the policy of the app; port 0 is any that is free. */
 export async function servePage(port, name = 'kill-page') {
   const outDir = await mkdtemp(join(tmpdir(), `tubewright-${name}-`));
@@ -33,7 +36,7 @@ export async function servePage(port, name = 'kill-page') {
   return { address: `http://localhost:${server.address().port}/`, stop };
 }
 
-/** Starts Chromium on the profile; `kill` ends it with all its processes, at once. */
+/** Starts Chromium on the profile; `kill` ends it with all its processes, at once, `quit` as one closes a browser. */
 export async function launch(profile, flags = []) {
   for (const file of await readdir(profile)) {
     if (file.startsWith('Singleton') || file === 'DevToolsActivePort') await rm(join(profile, file));
@@ -66,7 +69,13 @@ export async function launch(profile, flags = []) {
   try {
     const browser = await chromium.connectOverCDP(`http://127.0.0.1:${await debugPort(profile)}`);
     const context = browser.contexts()[0];
-    return { page: context.pages()[0] ?? (await context.newPage()), browser, kill };
+    const quit = async () => {
+      const session = await browser.newBrowserCDPSession().catch(() => undefined);
+      await session?.send('Browser.close').catch(() => {});
+      await Promise.race([gone, pause(longestQuit)]);
+      await kill();
+    };
+    return { page: context.pages()[0] ?? (await context.newPage()), browser, kill, quit };
   } catch (error) {
     await kill();
     throw error;

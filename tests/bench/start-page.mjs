@@ -51,9 +51,13 @@ export function oneStart(profile, address) {
   });
 }
 
-/** Long enough on the page that it is kept whole for the starts without a network. */
-export function visit(profile, address, work = () => {}) {
-  return withBrowser(profile, async (page) => {
+/**
+ * Long enough on the page that it is kept whole for the starts without a network. The browser is closed and not killed:
+ * killed before it wrote down what is in its cache, it would go through every file of it at each later start.
+ */
+export async function visit(profile, address, work = () => {}) {
+  const { page, quit } = await launch(profile);
+  try {
     for (let i = 0; i < 2; i++) {
       await page.goto(address);
       await page.waitForSelector('h1');
@@ -61,5 +65,7 @@ export function visit(profile, address, work = () => {}) {
       await pause(1500);
     }
     await work(page);
-  });
+  } finally {
+    await quit();
+  }
 }

@@ -12,7 +12,8 @@ const EARLIER_VERSIONS_KEPT = 2;
 
 export interface Precache {
   readonly name: string;
-  fill(): Promise<void>;
+  /** Resolves to the parts that the page itself names. */
+  fill(): Promise<string[]>;
   page(): Promise<Response>;
   part(request: Request): Promise<Response>;
   dropEarlier(): Promise<void>;
@@ -23,12 +24,13 @@ export function openPrecache(entries: readonly PrecacheEntry[], scope: string): 
   const name = prefix + fingerprint(JSON.stringify(entries));
   const pageUrl = new URL('index.html', scope).href;
 
-  async function fill(): Promise<void> {
+  async function fill(): Promise<string[]> {
     const cache = await caches.open(name);
     try {
       await Promise.all(entries.map((entry) => addEntry(cache, entry, scope)));
-      await checkPage(cache, pageUrl, entries);
+      const named = await namedByPage(cache, pageUrl, entries);
       await keepPage(cache, [pageUrl, scope]);
+      return named;
     } catch (error) {
       await caches.delete(name);
       throw error;
@@ -83,12 +85,17 @@ async function keepPage(cache: Cache, addresses: readonly string[]): Promise<voi
 }
 
 /** Caught halfway through an upload, a host gives the new page with the old parts: that version must not be kept. */
-async function checkPage(cache: Cache, pageUrl: string, entries: readonly PrecacheEntry[]): Promise<void> {
+async function namedByPage(
+  cache: Cache,
+  pageUrl: string,
+  entries: readonly PrecacheEntry[],
+): Promise<string[]> {
   const html = (await (await cache.match(pageUrl))?.text()) ?? '';
   const known = new Set(entries.map((entry) => entry.url));
-  for (const [, path = ''] of html.matchAll(/(?:src|href)="\.\/(assets\/[^"]+)"/g)) {
-    if (!known.has(path)) throw new Error(`${pageUrl} belongs to another version: it wants ${path}`);
-  }
+  const named = [...html.matchAll(/(?:src|href)="\.\/(assets\/[^"]+)"/g)].map(([, path = '']) => path);
+  const unknown = named.find((path) => !known.has(path));
+  if (unknown) throw new Error(`${pageUrl} belongs to another version: it wants ${unknown}`);
+  return named;
 }
 
 function fingerprint(text: string): string {

@@ -9,8 +9,8 @@ const entries = self.__WB_MANIFEST;
 const precache = openPrecache(entries, scope);
 
 self.addEventListener('install', (event) => {
-  event.waitUntil(answerWithoutWorker(event, { cacheName: precache.name, entries, scope }));
-  event.waitUntil(precache.fill());
+  const { name: cacheName, fill } = precache;
+  event.waitUntil(fill().then((first) => answerWithoutWorker(event, { cacheName, entries, first, scope })));
 });
 
 self.addEventListener('activate', (event) => {

@@ -11,13 +11,21 @@ interface Rule {
 }
 type TakesRules = { addRoutes?(rules: Rule[]): Promise<void> };
 
+interface Kept {
+  cacheName: string;
+  entries: readonly PrecacheEntry[];
+  /** Parts that the page itself names: they are not looked for in the caches of earlier versions first. */
+  first: readonly string[];
+  scope: string;
+}
+
 /**
  * What the browser may answer out of the cache by itself, without waking the worker: the page as it is opened, and
  * its parts. All else, and all of it where a browser does not know such rules, comes to the worker's own answer.
  */
 export async function answerWithoutWorker(
   event: ExtendableEvent,
-  { cacheName, entries, scope }: { cacheName: string; entries: readonly PrecacheEntry[]; scope: string },
+  { cacheName, entries, first, scope }: Kept,
 ): Promise<void> {
   const rule = (path: string, source: Rule['source'], page = false): Rule => ({
     condition: {
@@ -32,9 +40,9 @@ export async function answerWithoutWorker(
   const rules = [
     rule('', own, true),
     rule('index.html', own, true),
+    ...[...first, ...named].map((url) => rule(asPattern(url), own)),
     // Pages opened before an update ask for parts of the version before: their names carry a hash, so any cache will do.
     rule('assets/*', 'cache'),
-    ...named.map((url) => rule(asPattern(url), own)),
   ];
   try {
     await (event as TakesRules).addRoutes?.(rules);
