@@ -34,7 +34,7 @@ function define(
 
 const measured = { keepsZeros: true };
 const signed = { mayBeNegative: true };
-const percent = shown('%', 1, '35 %');
+const percent = shown('%', 1, '10 %');
 
 const quantities = {
   mass: define('a mass', 'mass', shown('g', 1, '116.1 g'), shown('oz', 2, '4.1 oz'), measured),

@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { hardenerPerResin } from '#app/mix/recipe.ts';
 import { energyOf, lifeEnergy } from '#app/mix/resin-energy.ts';
 import { moved } from '#app/shelf/checklist-draft.ts';
-import { askedFields, bodyOf, chooseWord, isGood, itemDraft, pairProblem } from '#app/shelf/item-draft.ts';
+import {
+  askedFields,
+  bodyOf,
+  chooseWord,
+  curePointInput,
+  isGood,
+  itemDraft,
+  pairProblem,
+} from '#app/shelf/item-draft.ts';
 import { type ItemType, isItemType } from '#app/shelf/kinds.ts';
 import { ownNote } from '#app/shelf/own-note.ts';
 import { gramsWords } from '#app/shelf/ratio-line.tsx';
@@ -53,6 +61,17 @@ describe('a thing on the shelf that is opened and saved', () => {
       expect(bodyOf(draft, body)).toEqual({ ...woven, ...rest, ...(own && { note: own }) });
     });
   }
+
+  it('is saved without the lines that were added and never written on, and not with one that is half written', () => {
+    const { typical: _, note: __, ...rest } = slow;
+    const draft = itemDraft('resin', slow);
+    draft.curePoints.value = [curePointInput(), ...draft.curePoints.value, curePointInput()];
+    expect(isGood(draft)).toBe(true);
+    expect(bodyOf(draft, slow)).toEqual(rest);
+    const [first] = draft.curePoints.value;
+    if (first) first.time.text.value = '3 h';
+    expect(isGood(draft)).toBe(false);
+  });
 
   it('keeps the pull of a tape from cold to hot, in whatever order it is written, and no list when there is none', () => {
     const draft = itemDraft('tape', tape);

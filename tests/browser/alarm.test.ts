@@ -21,8 +21,8 @@ async function openAt(
   await page.waitForFunction(() => document.querySelector('h1')?.textContent !== 'This tube is not here');
 }
 
-const wiping = (page: Page) => page.getByRole('dialog', { name: 'Wipe the screen' });
-const wipe = (page: Page) => page.getByRole('button', { name: /^Wipe the screen/ });
+const wiping = (page: Page) => page.getByRole('dialog', { name: 'Wipe the glass' });
+const wipe = (page: Page) => page.getByRole('button', { name: /^Wipe glass/ });
 const spent = (page: Page) => page.clock.runFor(500);
 
 for (const at of [

@@ -46,7 +46,7 @@ async function openSeeded(page: Page, records: readonly object[], to: string): P
 test('a structure grows from nothing to grams left, by touch', async ({ page }) => {
   await page.goto('./#/plans');
   await page.getByRole('link', { name: /^Structures/ }).tap();
-  await page.getByRole('link', { name: 'New structure' }).tap();
+  await page.getByRole('button', { name: 'Write a new structure' }).tap();
   await press(page, 'Begin the structure');
   await expect(main(page)).toContainText('Give it a name, like Mast set.');
   await page.getByLabel('Name').fill('Mast set');

@@ -60,7 +60,7 @@ test('a warmer shop shortens the clock of a cup, and the clock says why', async 
   await typeOnKeys(phone, '31');
   await press(phone, 'Only these');
   await expect(strip(phone)).toContainText(loosely('31 °C, 130 g'));
-  await expect(strip(phone)).toContainText('by the data sheet’s cup');
+  await expect(strip(phone)).toContainText('of the data sheet’s cup');
   // Nine degrees at 55 kJ/mol are a factor of 1.9.
   const warm = await leftOn(phone);
   expect(warm).toBeLessThan(0.6 * cool);

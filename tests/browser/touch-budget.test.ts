@@ -151,7 +151,7 @@ test('every control of it is big enough for a glove and clear of its neighbors, 
 test('what a hand that holds the phone touches at its rim does no harm', ({ walked }) => {
   // Places, the wipe key and the strip of clocks only lead somewhere; a figure typed is seen and erased.
   const harmless = ({ name, kind, top }: Control) =>
-    kind === 'key' || kind === 'tab' || name.startsWith('Wipe the screen') || top < 1;
+    kind === 'key' || kind === 'tab' || name.startsWith('Wipe glass') || top < 1;
   const harmful = each(walked).flatMap(({ at, look: { width, height, controls } }) =>
     controls
       .filter(({ left, right, bottom, bar }) => {

@@ -46,7 +46,7 @@ describe('one sentence says what is wrong and what would be right', () => {
       '1 could be 1 % or 100 %: write it with its % sign.',
     );
     expect(said('5 g', { quantity: 'fraction', system: 'metric' })).toBe(
-      '5 g is not a share: write it like 35 %.',
+      '5 g is not a share: write it like 10 %.',
     );
     expect(said('2.5', { quantity: 'count', system: 'metric' })).toBe(
       '2.5 is not a whole number: write one like 3.',

@@ -97,12 +97,12 @@ export const beganAt = ({ kind, startedAt }: RunningClock) => `${began[kind]} ${
 /** Why a tape deadline moves: every minute in the cup heats the resin. */
 export const standsWords = 'sooner the longer it stands in the cup';
 
-/** '24 C, 180 g: 31 min to work, by the data sheet’s point 49 min' */
+/** '24 C, 180 g: 31 min holds here, not the 49 min of the data sheet’s cup' */
 export function whyWords({ mass, temperature, lasts, sheet, assumed }: CupWhy): string {
   const warmth = `${show(temperature, 'temperature', 0)}${assumed ? ' assumed' : ''}`;
   const now = formatDuration(60 * Math.round(lasts / 60));
   const own = formatDuration(60 * Math.round(sheet / 60));
-  return `${warmth}, ${show(mass, 'mass', 0)}: ${now} to work${now === own ? '' : `, by the data sheet’s cup ${own}`}`;
+  return `${warmth}, ${show(mass, 'mass', 0)}: ${now} ${now === own ? 'to work' : `holds here, not the ${own} of the data sheet’s cup`}`;
 }
 
 /** Time left may exceed the whole only when the phone's clock went back after it was started. */

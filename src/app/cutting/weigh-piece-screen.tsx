@@ -78,6 +78,7 @@ function Weighing({ state, what }: { state: BuildState; what: OnScale }) {
     const said = `${title}: ${show(mass, 'mass')}`;
     if (await recordUndoable(what.drafts(mass, figure.typed.value), { said })) goInstead(`/cut/${header.id}`);
   };
+  const planned = byArea > 0 ? `Planned ${show(byArea, 'mass')}. ` : '';
   const unit = unitFor('mass', settings.value.units);
   const problem = figure.problem.value;
   const says = problem ?? (doubt ? doubtWords(byArea) : undefined);
@@ -93,16 +94,13 @@ function Weighing({ state, what }: { state: BuildState; what: OnScale }) {
             Record {show(mass, 'mass')} as it is <small aria-hidden="true">press and hold</small>
           </HoldAction>
         ) : (
-          <Action onPress={save} not={mass === undefined ? 'Type what the scale shows' : undefined}>
+          <Action onPress={save} not={mass === undefined ? `${planned}Type what the scale shows` : undefined}>
             It weighs {mass === undefined ? '' : show(mass, 'mass')}
           </Action>
         )
       }
     >
-      <p class="quiet">
-        {byArea > 0 && `By its area ${show(byArea, 'mass')}. `}Trimmed to shape, masking off; aramid dried
-        first.
-      </p>
+      <p class="quiet">Trimmed to shape, masking off; aramid dried first.</p>
       <Keyed text={figure.text} unit={unit} label={`${title}, ${unit}`} says={says} />
     </Screen>
   );

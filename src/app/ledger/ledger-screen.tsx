@@ -1,6 +1,7 @@
-import { LinkButton } from '#app/parts/action.tsx';
+import { Action } from '#app/parts/action.tsx';
 import { Empty, Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
+import { go } from '#app/router.ts';
 import { useAllSummaries } from '#app/state/all-summaries.ts';
 import { type Doc, docsOf, retiredOf } from '#app/state/documents.ts';
 import type { BuildSummary } from '#shared/record/summary.ts';
@@ -41,7 +42,7 @@ export function LedgerScreen() {
     <Screen
       title="Structures"
       back={{ to: '/plans', label: 'Plans' }}
-      actions={<LinkButton to="/ledger/new">New structure</LinkButton>}
+      actions={<Action onPress={() => go('/ledger/new')}>Write a new structure</Action>}
     >
       {found.length === 0 && (
         <Empty>

@@ -23,9 +23,12 @@ function Nearby({ state }: { state: BuildState }) {
   };
   return (
     <Beside>
-      {tick.length > 0 && <Secondary onPress={enough}>Enough measured</Secondary>}
       <LinkButton to={`/proof/${id}`}>Test it</LinkButton>
-      <LinkButton to={`/build/${id}`}>On with the route</LinkButton>
+      {tick.length > 0 ? (
+        <Secondary onPress={enough}>Enough measured</Secondary>
+      ) : (
+        <LinkButton to={`/build/${id}`}>On with the route</LinkButton>
+      )}
     </Beside>
   );
 }

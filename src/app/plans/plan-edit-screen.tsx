@@ -120,6 +120,10 @@ export function PlanEditScreen({ params }: { params: Params }) {
         <Follows plan={draft.walled} doc={found.doc} />
       ) : (
         <>
+          <p class="quiet">
+            A cloth, resin or mandrel of your own goes on <a href="#/shelf">the shelf</a> first. What is typed
+            here stays.
+          </p>
           <MandrelFields draft={draft} />
           <ClothFields draft={draft} {...(!found && { fromWall: draft.fromWall })} />
           <QuantityField

@@ -1,7 +1,8 @@
-import { LinkButton } from '#app/parts/action.tsx';
+import { Action } from '#app/parts/action.tsx';
 import { HomeScreenFirst } from '#app/parts/home-screen-first.tsx';
 import { Empty, Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
+import { go } from '#app/router.ts';
 import { docsOf } from '#app/state/documents.ts';
 import { show } from '#app/state/show.ts';
 import type { Plan } from '#shared/record/plan.ts';
@@ -16,7 +17,7 @@ function tubeMass(plan: Plan): string | undefined {
 export function PlansScreen() {
   const plans = docsOf('plan');
   return (
-    <Screen title="Plans" actions={<LinkButton to="/plan/new">Write a new plan</LinkButton>}>
+    <Screen title="Plans" actions={<Action onPress={() => go('/plan/new')}>Write a new plan</Action>}>
       <HomeScreenFirst />
       {plans.length === 0 ? (
         <Empty>

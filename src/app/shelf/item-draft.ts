@@ -60,6 +60,15 @@ interface CurePoint {
   time: number;
 }
 
+/** A line that was added and never written on is no line. */
+const isBlank = (inputs: readonly QuantityInput[]) => inputs.every((i) => i.text.value.trim() === '');
+const written = <Line>(lines: readonly Line[], numbers: (line: Line) => readonly QuantityInput[]): Line[] =>
+  lines.filter((line) => !isBlank(numbers(line)));
+const curePoints = (draft: ItemDraft) => written(draft.curePoints.value, (p) => [p.temperature, p.time]);
+const pullPoints = (draft: ItemDraft) => written(draft.pullPoints.value, (p) => [p.temperature, p.force]);
+const rowsOf = (list: Signal<readonly PointRow[]> | undefined) =>
+  written(list?.value ?? [], (r) => [...r.numbers.values()]);
+
 export function curePointInput(point?: CurePoint): CurePointInput {
   return {
     temperature: quantityInput(point?.temperature, { quantity: 'temperature', min: 263.15, max: 673.15 }),
@@ -175,12 +184,12 @@ export function isGood(draft: ItemDraft): boolean {
   draft.pressed.value = true;
   const asked = askedFields(draft);
   const points = [
-    ...draft.curePoints.value.flatMap((p) => [p.temperature, p.time]),
-    ...draft.pullPoints.value.flatMap((p) => [p.temperature, p.force]),
+    ...curePoints(draft).flatMap((p) => [p.temperature, p.time]),
+    ...pullPoints(draft).flatMap((p) => [p.temperature, p.force]),
   ];
   const numbers = asked.flatMap(({ path }) => draft.numbers.get(path) ?? []);
   const rows = [...draft.lists.values()].flatMap((list) =>
-    list.value.flatMap((r) => [...r.numbers.values()]),
+    rowsOf(list).flatMap((r) => [...r.numbers.values()]),
   );
   points.push(...rows);
   for (const input of [...numbers, ...points]) input.touched.value = true;
@@ -196,26 +205,27 @@ export function isGood(draft: ItemDraft): boolean {
   );
 }
 
-function written(draft: ItemDraft, field: Field): unknown {
+function bodyPart(draft: ItemDraft, field: Field): unknown {
   if (field.as === 'number') return draft.numbers.get(field.path)?.si.value;
   if (field.as === 'curePoints') {
-    return draft.curePoints.value.map((p) => ({
+    return curePoints(draft).map((p) => ({
       temperature: p.temperature.si.value,
       time: p.time.si.value,
     }));
   }
   if (field.as === 'pullPoints') return writtenPulls(draft);
   if (field.as === 'points') {
-    const rows = draft.lists.get(field.path)?.value ?? [];
+    const rows = rowsOf(draft.lists.get(field.path));
     return rows.length > 0 ? rows.map((row) => writtenRow(field, row)) : undefined;
   }
   return draft.texts.get(field.path)?.value.trim() || undefined;
 }
 
 /** From cold to hot, in whatever order they were written down; none at all is no list. */
-function writtenPulls({ pullPoints }: ItemDraft): unknown {
-  if (pullPoints.value.length === 0) return undefined;
-  return pullPoints.value
+function writtenPulls(draft: ItemDraft): unknown {
+  const points = pullPoints(draft);
+  if (points.length === 0) return undefined;
+  return points
     .map((p) => ({ temperature: p.temperature.si.value, force: p.force.si.value }))
     .sort((a, b) => (a.temperature ?? 0) - (b.temperature ?? 0));
 }
@@ -235,7 +245,7 @@ export function bodyOf(draft: ItemDraft, before?: Body<ItemType>): Body<ItemType
   let body: Loose = kept;
   for (const { path } of itemFields[draft.type]) body = withValue(body, path.split('.'), undefined);
   for (const field of askedFields(draft))
-    body = withValue(body, field.path.split('.'), written(draft, field));
+    body = withValue(body, field.path.split('.'), bodyPart(draft, field));
   const checked = z.safeParse<z.ZodMiniType>(schemas[draft.type], body);
   return checked.success ? (checked.data as Body<ItemType>) : undefined;
 }

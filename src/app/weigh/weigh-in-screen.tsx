@@ -24,6 +24,7 @@ export function WeighInScreen({ params }: { params: Params }) {
   if (state === 'absent' || !weighing) return <Absent what="tube" />;
   const mass = figure.si.value;
   const doubt = mass === undefined ? undefined : doubtAbout(state, weighing.what, mass);
+  const planned = weighing.what === 'cutCloth' ? `Planned ${show(state.header.clothMass, 'mass')}. ` : '';
   const before = state.weights.get(weighing.what)?.entry;
   const save = async () => {
     if (mass === undefined) return;
@@ -45,7 +46,7 @@ export function WeighInScreen({ params }: { params: Params }) {
             Record {show(mass, 'mass')} as it is <small aria-hidden="true">press and hold</small>
           </HoldAction>
         ) : (
-          <Action onPress={save} not={mass === undefined ? 'Type what the scale shows' : undefined}>
+          <Action onPress={save} not={mass === undefined ? `${planned}Type what the scale shows` : undefined}>
             {weighing.done} {mass === undefined ? '' : show(mass, 'mass')}
           </Action>
         )

@@ -6,10 +6,10 @@ export function WipeKey({ kind }: { kind: 'tab' | 'secondary' | 'top' }) {
     <button
       type="button"
       class={kind === 'secondary' ? 'secondary' : `wipe-${kind}`}
-      aria-label="Wipe the screen: 15 seconds without touch"
+      aria-label="Wipe glass: 15 seconds without touch"
       onClick={startWiping}
     >
-      Wipe
+      Wipe glass
     </button>
   );
 }

@@ -30,14 +30,16 @@ function Locked({ seconds }: { seconds: number }) {
     <dialog
       ref={dialog}
       class="wipe"
-      aria-label="Wipe the screen"
+      aria-label="Wipe the glass"
       onCancel={(event) => event.preventDefault()}
       // A phone's back gesture may close it all the same, and a hand that wipes makes one.
       onClose={() => dialog.current?.isConnected && dialog.current.showModal()}
     >
-      <p class="wipe-word">WIPE THE SCREEN</p>
+      <p class="wipe-word">WIPE THE GLASS</p>
       <p class="wipe-figure">{seconds}</p>
-      <p class="wipe-says">Touches do nothing until this has counted down. Clocks run on.</p>
+      <p class="wipe-says">
+        Touches do nothing until this has counted down. Nothing is erased, and clocks run on.
+      </p>
       <ul>
         {runningClocks.value.slice(0, shownAtMost).map((clock) => (
           <Line key={clockKey(clock)} clock={clock} />

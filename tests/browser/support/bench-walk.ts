@@ -87,7 +87,7 @@ export const benchScreens: readonly BenchScreen[] = [
   { name: 'judge sheet', at: '/build/trimmed', open: press('Judge the tube') },
   { name: 'clocks', at: '/clocks' },
   { name: 'one clock in front', at: '/clocks', open: (page) => page.locator('.clock-tile').first().click() },
-  { name: 'wipe lock', at: '/', open: press(/^Wipe the screen/) },
+  { name: 'wipe lock', at: '/', open: press(/^Wipe glass/) },
 ];
 
 async function tickNext(page: Page): Promise<void> {

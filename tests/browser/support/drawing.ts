@@ -23,7 +23,7 @@ interface Wanted {
 export async function newPlan(phone: Phone, { name, diameter, length, plies }: Wanted): Promise<void> {
   const { page } = phone;
   await page.getByRole('navigation').getByRole('link', { name: 'Plans' }).tap();
-  await page.getByRole('link', { name: 'Write a new plan' }).tap();
+  await page.getByRole('button', { name: 'Write a new plan' }).tap();
   await page.getByLabel('Name').fill(name);
   await page.getByLabel('Mandrel diameter').fill(diameter);
   await page.getByLabel('Tube length').fill(length);
