@@ -13,6 +13,7 @@ import { firstScreen, routes, type ScreenType } from './routes.ts';
 import { Tabs } from './tabs.tsx';
 import './app.css';
 import './height.css';
+import './strip-height.css';
 import './big-letters.css';
 
 const loaded = new Map<string, ScreenType>();
