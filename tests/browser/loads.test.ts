@@ -101,7 +101,7 @@ test('with no network a mast is held, loaded and checked by thumb, and a station
   await press(phone, 'See the margins');
 
   await expect(heading(phone)).toHaveText('Margins');
-  await expect(page.locator('.big-figure')).toHaveText(/Least margin, at .*[+−]\d\.\d\d/s);
+  await expect(page.locator('.along-figure')).toHaveText(/Least margin, at .*[+−]\d\.\d\d/s);
   await expect(page.getByRole('list', { name: 'What rules where' })).toContainText(/rules/);
   await expect(main(page)).toContainText('Estimates for planning. Thin-wall hand layup scatters');
   await expect(main(page)).toContainText(/Under Case 1 it goes .* aside at 2400/);
@@ -126,15 +126,15 @@ test('the diagrams are picked one at a time, with the greatest value, its place 
   await go(page, home);
   await follow(phone, 'Moment and shear');
   // F L, by hand: 50 N at 2.4 m
-  await expect(page.locator('.big-figure')).toHaveText(/Greatest moment, at 0\smm−?120\s*N·m/);
+  await expect(page.locator('.along-figure')).toHaveText(/Greatest moment, at 0\smm.*\?−?120\s*N·m/);
   await press(phone, 'Shear');
-  await expect(page.locator('.big-figure')).toHaveText(/Greatest shear, at 0\smm−?50\s*N/);
+  await expect(page.locator('.along-figure')).toHaveText(/Greatest shear, at 0\smm.*\?−?50\s*N/);
   await page.getByRole('slider', { name: 'Place along the tube' }).fill('1.2');
   const picked = page.getByRole('region', { name: 'The picked station' });
   await expect(picked).toContainText(loosely('At 1200 mm'));
   await expect(picked.getByRole('row', { name: /^Moment/ })).toContainText(loosely('60 N·m'));
   await press(phone, 'Aside');
-  await expect(page.locator('.big-figure')).toHaveText(/Greatest aside, at 2400\smm\d+\s*mm/);
+  await expect(page.locator('.along-figure')).toHaveText(/Greatest aside, at 2400\smm\d+\s*mm/);
   await expect(page.getByRole('row', { name: loosely('0 mm −50 N') })).toContainText('120');
 });
 

@@ -2,6 +2,7 @@ import { type Signal, useSignal } from '@preact/signals';
 import { Fragment } from 'preact';
 import { Assumed, ClothsInTube, PlanningCaution } from '#app/carry/assumed.tsx';
 import { stopWords, strengthPath } from '#app/carry/carry-words.ts';
+import { planOnShow, shownName } from '#app/carry/plan-on-show.ts';
 import { sectionAt, sectionsAlong, stationsOf, tubeMassOf } from '#app/carry/sections-along.ts';
 import { type Tube, type TubeStop, tubeOfPlan } from '#app/carry/tube-of-plan.ts';
 import { LinkButton } from '#app/parts/action.tsx';
@@ -15,9 +16,7 @@ import { findDoc } from '#app/state/documents.ts';
 import { show } from '#app/state/show.ts';
 import { NoPlan } from '#app/wall/no-plan.tsx';
 import { PlaceAlong } from '#app/wall/round-section.tsx';
-import { wallDraft } from '#app/wall/wall-draft.ts';
 import { hasWall } from '#app/wall/wall-model.ts';
-import type { Plan } from '#shared/record/plan.ts';
 import { HereLines, WholeTube } from './along-figures.tsx';
 import { AlongPlot } from './along-plot.tsx';
 import { type AlongKey, alongKeys, alongQuantities, besidesWords, keyWords } from './along-quantities.ts';
@@ -108,28 +107,17 @@ function Keys({ of }: { of: Signal<AlongKey> }) {
   );
 }
 
-/** The wall as it is being drawn, where somebody is drawing it; else the plan as it is kept. */
-function planOnShow(doc: string, kept: Plan): { plan: Plan; unsaved: boolean } {
-  const draft = wallDraft(doc);
-  const drawing = draft?.changed.value && (hasWall(kept) || draft.canUndo.value);
-  const plan = drawing ? draft.plan.value : undefined;
-  return plan ? { plan, unsaved: true } : { plan: kept, unsaved: false };
-}
-
 /** How stiff is it, how heavy, and how thick, from end to end? */
 export function AlongScreen({ params }: { params: Params }) {
   const doc = params.doc ?? '';
   const key = useSignal<AlongKey>('bending');
   const kept = findDoc('plan', doc)?.body;
   if (!kept) return <NoPlan />;
-  const { plan, unsaved } = planOnShow(doc, kept);
+  const shown = planOnShow(doc, kept);
+  const { plan } = shown;
   const found = tubeOfPlan(plan);
   return (
-    <Screen
-      kicker={unsaved ? `${plan.name} · as drawn, not saved yet` : plan.name}
-      title="Along the tube"
-      back={{ to: `/plan/${doc}`, label: 'Plan' }}
-    >
+    <Screen kicker={shownName(shown)} title="Along the tube" back={{ to: `/plan/${doc}`, label: 'Plan' }}>
       {found.ok && <Keys of={key} />}
       {found.ok ? <Along tube={found.tube} of={key.value} /> : <Stops stops={found.stops} />}
       <LinkButton to={`/plan/${doc}/wall`}>{hasWall(plan) ? 'Change its wall' : 'Draw its wall'}</LinkButton>

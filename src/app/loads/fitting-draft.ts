@@ -11,6 +11,8 @@ export interface FittingDraft {
   name: Signal<string>;
   pressed: Signal<boolean>;
   at: QuantityInput;
+  /** Of a clamp, and along a bond */
+  squeeze: QuantityInput;
   force: QuantityInput;
   width: QuantityInput;
   length: QuantityInput;
@@ -32,7 +34,8 @@ export function fittingDraft(fitting: Fitting | undefined, tube: number): Fittin
     name: signal(fitting?.name ?? ''),
     pressed: signal(false),
     at: placeInput(fitting?.at, tube),
-    force: quantityInput(fitting?.force, { quantity: 'force', min: 0, max: 1e6 }),
+    squeeze: quantityInput(clamp.force, { quantity: 'force', max: 1e6, ...positive }),
+    force: quantityInput(bond.force, { quantity: 'force', min: 0, max: 1e6 }),
     width: quantityInput(clamp.width, { quantity: 'length', max: 1, ...positive }),
     length: quantityInput(bond.length, { quantity: 'length', max: 1, ...positive }),
     glue: quantityInput(bond.glue, { quantity: 'thickness', max: 0.01, ...positive }),
@@ -54,7 +57,7 @@ const bondFields = [
   'wall',
   'force',
 ] as const;
-const clampFields = ['at', 'width', 'force'] as const;
+const clampFields = ['at', 'width', 'squeeze'] as const;
 
 const values = <Name extends keyof FittingDraft>(
   draft: FittingDraft & Record<Name, QuantityInput>,
@@ -77,9 +80,9 @@ export function fittingOfDraft(draft: FittingDraft, id: string, tube: number): F
   const name = fittingName(draft);
   if (draft.kind.value === 'clamp') {
     const told = values(draft, clampFields);
-    return told && told.force > 0
-      ? { id, kind: 'clamp', name, ...told, at: onTube(told.at, tube) }
-      : undefined;
+    if (!told) return undefined;
+    const { squeeze: force, ...where } = told;
+    return { id, kind: 'clamp', name, ...where, at: onTube(told.at, tube), force };
   }
   const told = values(draft, bondFields);
   const torque = draft.torque.si.value;

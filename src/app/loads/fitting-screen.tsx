@@ -27,7 +27,7 @@ function ClampFields({ draft }: { draft: FittingDraft }) {
         <QuantityField label="At" input={draft.at} hint="its middle, from end 0 of the tube" />
         <QuantityField label="Width" input={draft.width} hint="along the tube" />
       </div>
-      <QuantityField label="Squeezes with" input={draft.force} hint="on each side" />
+      <QuantityField label="Squeezes with" input={draft.squeeze} hint="on each side" />
     </>
   );
 }

@@ -5,10 +5,18 @@ import { place } from './load-words.ts';
 
 export type LineKind = 'moment' | 'shear' | 'torque' | 'axial' | 'aside' | 'twist';
 
-export const lineKinds: Record<LineKind, { label: string; quantity: Quantity; digits?: number }> = {
-  moment: { label: 'Moment', quantity: 'moment' },
-  shear: { label: 'Shear', quantity: 'force' },
-  torque: { label: 'Torque', quantity: 'moment' },
+interface LineWords {
+  label: string;
+  quantity: Quantity;
+  digits?: number;
+  /** Among the words of the trade */
+  term?: string;
+}
+
+export const lineKinds: Record<LineKind, LineWords> = {
+  moment: { label: 'Moment', quantity: 'moment', term: 'moment' },
+  shear: { label: 'Shear', quantity: 'force', term: 'shear' },
+  torque: { label: 'Torque', quantity: 'moment', term: 'torque' },
   axial: { label: 'Axial', quantity: 'force' },
   aside: { label: 'Aside', quantity: 'length', digits: 0 },
   twist: { label: 'Twist', quantity: 'angle' },

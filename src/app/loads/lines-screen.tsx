@@ -1,5 +1,7 @@
 import { type Signal, useSignal } from '@preact/signals';
+import { planOnShow, shownName } from '#app/carry/plan-on-show.ts';
 import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
+import { Ask } from '#app/parts/ask.tsx';
 import { Choice } from '#app/parts/field.tsx';
 import { BigFigure, Lines } from '#app/parts/figure.tsx';
 import { Screen } from '#app/parts/screen.tsx';
@@ -43,7 +45,7 @@ function Diagram({ lines, length, kind }: { lines: CaseLines; length: number; ki
   const most = greatest(solution.at, seriesOf(solution, kind));
   const at = picked.value ?? most.at;
   const here = solution.at[nearest(solution.at, at)] ?? 0;
-  const { label, quantity, digits } = lineKinds[kind];
+  const { label, quantity, digits, term } = lineKinds[kind];
   const big = showSplit(most.value, quantity, digits);
   const pick = (to: number) => {
     picked.value = to;
@@ -51,11 +53,13 @@ function Diagram({ lines, length, kind }: { lines: CaseLines; length: number; ki
   return (
     <>
       <div class="along-figure">
-        <BigFigure
-          label={`Greatest ${label.toLowerCase()}, at ${place(most.at)}`}
-          figure={big.figure}
-          unit={big.unit}
-        />
+        <div class="ask-head">
+          <p class="along-label">
+            Greatest {label.toLowerCase()}, at {place(most.at)}
+          </p>
+          {term && <Ask term={term} asks={`What is ${label.toLowerCase()}?`} />}
+        </div>
+        <BigFigure figure={big.figure} unit={big.unit} />
       </div>
       <div>
         <LinePlot solution={solution} kind={kind} length={length} at={here} most={most} onPick={pick} />
@@ -73,21 +77,27 @@ function Diagram({ lines, length, kind }: { lines: CaseLines; length: number; ki
 const signs =
   'Above 0 goes the way the main load goes, aside and in shear; pulled along the tube is above 0, pressed below.';
 
-function Known({ of, one, lines }: { of: LoadedPlan; one: LoadCase; lines: CaseLines }) {
-  const { found, home, length } = of;
+interface KnownProps {
+  of: LoadedPlan;
+  one: LoadCase;
+  lines: CaseLines;
+  /** Of the plan, as it is shown. */
+  name: string;
+  /** m */
+  length: number;
+}
+
+function Known({ of, one, lines, name, length }: KnownProps) {
+  const { home } = of;
   const kind = useSignal<LineKind>('moment');
   return (
-    <Screen
-      kicker={`${found.body.name} · ${caseFactor(one)}`}
-      title={one.name}
-      back={{ to: home, label: 'Loads' }}
-      actions={<Keys kind={kind} />}
-    >
+    <Screen kicker={`${name} · ${caseFactor(one)}`} title={one.name} back={{ to: home, label: 'Loads' }}>
       {lines.buckles && (
         <Warning kind="stop" title="It buckles as a column">
           What presses it bends it past all bounds; drawn here as if that did not bend it.
         </Warning>
       )}
+      <Keys kind={kind} />
       <Diagram lines={lines} length={length} kind={kind.value} />
       <h2>At the supports</h2>
       <Lines head={['At', 'gives back']} rows={reactionRows(lines.solution)} />
@@ -107,9 +117,11 @@ export function LinesScreen({ params }: { params: Params }) {
   const { found, loads, home } = of;
   const one = loads.cases.find((c) => c.id === params.case);
   if (!one) return <NotThere of={of} what="load case" />;
-  const troubles = caseTroublesOf(found.doc, found.body, one);
-  const lines = troubles.length > 0 ? undefined : linesOf(found.body, one);
-  if (lines) return <Known of={of} one={one} lines={lines} />;
+  const shown = planOnShow(found.doc, found.body);
+  const troubles = caseTroublesOf(found.doc, shown.plan, one);
+  const lines = troubles.length > 0 ? undefined : linesOf(shown.plan, one);
+  if (lines)
+    return <Known of={of} one={one} lines={lines} name={shownName(shown)} length={shown.plan.tubeLength} />;
   const [first] = troubles;
   return (
     <Screen

@@ -1,6 +1,8 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { Assumed } from '#app/carry/assumed.tsx';
+import { planOnShow, shownName } from '#app/carry/plan-on-show.ts';
 import { Action } from '#app/parts/action.tsx';
+import { Ask } from '#app/parts/ask.tsx';
 import { Choice } from '#app/parts/field.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
@@ -36,14 +38,13 @@ function whereWords(checked: CheckedPlan, { at, of }: Least): string {
 
 /** The one figure: where the wall bears its loads least, and what gives out there. */
 function Answer({ checked, least }: { checked: CheckedPlan; least: Least }) {
-  const holds = least.margin >= 0;
   return (
     <div class="along-figure">
-      <BigFigure
-        label={`Least margin, ${whereWords(checked, least)}`}
-        figure={marginWords(least.margin)}
-        unit={holds ? '' : 'does not hold'}
-      />
+      <div class="ask-head">
+        <p class="along-label">Least margin, {whereWords(checked, least)}</p>
+        <Ask term="margin" asks="What is a margin?" />
+      </div>
+      <BigFigure figure={marginWords(least.margin)} unit={least.margin < 0 ? 'does not hold' : ''} />
       <p>{capital(ruledWords[ruledBy(least.check)])} rules there.</p>
     </div>
   );
@@ -174,13 +175,14 @@ export function MarginsScreen({ params }: { params: Params }) {
   const of = loadedPlan(params.doc);
   if (!of) return <NoPlan />;
   const { found, home } = of;
-  const margins = marginsOfPlan(found.doc, found.body);
+  const shown = planOnShow(found.doc, found.body);
+  const margins = marginsOfPlan(found.doc, shown.plan);
   const least = margins.ok ? leastOf(margins.checked.checks) : undefined;
   if (!margins.ok || !least) return <NotYet of={of} troubles={margins.ok ? [] : margins.troubles} />;
   const one = margins.checked.loads.cases[least.of];
   return (
     <Screen
-      kicker={found.body.name}
+      kicker={shownName(shown)}
       title="Margins"
       back={{ to: home, label: 'Loads' }}
       actions={<Action onPress={() => go(`/plan/${found.doc}`)}>Seen: back to the plan</Action>}
