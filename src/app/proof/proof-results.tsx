@@ -11,6 +11,9 @@ import { at, layWords, wayWords } from './words.ts';
 /** Two dials of one tube should tell one story: further apart than this is a slip (common practice, no source). */
 const apart = 0.1;
 
+/** As a logarithm: half as stiff again, or two thirds (common practice, no source). */
+const farOff = Math.log(1.5);
+
 function How({ stiffness, test }: { stiffness: Stiffness; test: ProofTest }) {
   const { factor, modulus, planned, scatter } = stiffness;
   const first = test.readings[0];
@@ -54,6 +57,12 @@ function SaidOf({ test }: { test: ProofTest }) {
             Nothing follows from that for its stiffness. Were the readings of two dials mixed up?
           </Warning>
         )
+      )}
+      {stiffness && Math.abs(Math.log(stiffness.factor)) > farOff && (
+        <Warning kind="amber" title="Far from what was planned">
+          Was the weight what was typed, and did it hang and lie where the picture says? If so, the wall is
+          not the one of the plan.
+        </Warning>
       )}
       {stiffness && stiffness.scatter > apart && (
         <Warning kind="amber" title="The dials tell different stories">

@@ -56,17 +56,13 @@ function Results({ state, onMore }: { state: BuildState; onMore: () => void }) {
   return (
     <Screen
       {...frameOf(state)}
-      actions={
-        <>
-          <Beside>
-            <LinkButton to={`/proof/${id}/squeeze`}>Squeeze an end</LinkButton>
-            <Secondary onPress={onMore}>Hang a weight</Secondary>
-          </Beside>
-          <Action onPress={() => go(`/build/${id}`)}>On with the route</Action>
-        </>
-      }
+      actions={<Action onPress={() => go(`/build/${id}`)}>On with the route</Action>}
     >
       <ProofResults state={state} />
+      <Beside>
+        <LinkButton to={`/proof/${id}/squeeze`}>Squeeze an end</LinkButton>
+        <Secondary onPress={onMore}>Hang a weight</Secondary>
+      </Beside>
     </Screen>
   );
 }

@@ -10,7 +10,15 @@ import type { BuildState } from '#shared/record/build-state.ts';
 import { unitFor } from '#shared/units/quantity.ts';
 import { expectedEach, plannedModulus } from './bend.ts';
 import type { PlannedOfBuild } from './planned-of-build.ts';
-import { nextReading, proofDrafts, type Running, setRunning, withoutLast, withReading } from './running.ts';
+import {
+  nextReading,
+  type Phase,
+  proofDrafts,
+  type Running,
+  setRunning,
+  withoutLast,
+  withReading,
+} from './running.ts';
 import { at, letters, phaseWords } from './words.ts';
 
 interface Props {
@@ -39,6 +47,21 @@ async function enter({ state, planned, running, onDone }: Props): Promise<void> 
   }
   setRunning(state.header.id, undefined);
   onDone();
+}
+
+interface Figures {
+  before: number;
+  moved: number | undefined;
+  expected: number | undefined;
+}
+
+/** What is to be done, and what is to be expected. */
+function about(phase: Phase, { before, moved, expected }: Figures): string {
+  const hoped = expected === undefined ? undefined : show(expected, 'dial', 1);
+  if (phase === 'before') return 'As the tube lies, nothing hung on it.';
+  if (phase === 'after') return `Before it was ${show(before, 'dial')}.`;
+  if (moved !== undefined) return `Moved ${show(moved, 'dial')}${hoped ? `, expected ${hoped}` : ''}.`;
+  return `Let it down slowly.${hoped ? ` Expect ${hoped}.` : ''}`;
 }
 
 function Reading(props: Props & { next: NonNullable<ReturnType<typeof nextReading>> }) {
@@ -71,7 +94,7 @@ function Reading(props: Props & { next: NonNullable<ReturnType<typeof nextReadin
     <Screen
       keys
       kicker={`${name} no. ${number}, ${kilograms(running)}`}
-      title={`${phaseWords[next.phase]}: ${letters[next.dial] ?? ''} at ${at(next.at)}`}
+      title={`${phaseWords[next.phase]}: ${letters[next.dial] ?? ''}`}
       actions={
         <>
           {running.before.length > 0 ? (
@@ -89,12 +112,7 @@ function Reading(props: Props & { next: NonNullable<ReturnType<typeof nextReadin
       }
     >
       <p class="quiet">
-        {next.phase === 'before' && 'As the tube lies, nothing hung on it.'}
-        {next.phase === 'under' &&
-          (expected === undefined || moved === undefined
-            ? `Let it down slowly.${expected === undefined ? '' : ` Expect it to move ${show(expected, 'dial', 1)}.`}`
-            : `Moved ${show(moved, 'dial')}, ${expected === undefined ? '' : `expected ${show(expected, 'dial', 1)}`}`)}
-        {next.phase === 'after' && `Weight off. Before it was ${show(before, 'dial')}.`}
+        At {at(next.at)}. {about(next.phase, { before, moved, expected })}
       </p>
       <Keyed
         text={figure.text}

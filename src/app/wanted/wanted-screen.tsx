@@ -5,7 +5,8 @@ import { type CheckedPlan, marginsOfPlan } from '#app/loads/margins-of-plan.ts';
 import type { Trouble } from '#app/loads/troubles.ts';
 import { Troubles } from '#app/loads/troubles-list.tsx';
 import { type LoadedPlan, loadedPlan } from '#app/loads/use-plan.ts';
-import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
+import { Action } from '#app/parts/action.tsx';
+import { Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
@@ -63,15 +64,9 @@ function Search({ of, checked, draft, first }: Props & { first: Asking }) {
     <Screen
       {...frameOf(of)}
       actions={
-        <>
-          <Beside>
-            <LinkButton to={`${of.home}/margins`}>Margins</LinkButton>
-            <LinkButton to={`/plan/${doc.doc}/wall`}>Its wall</LinkButton>
-          </Beside>
-          <Action onPress={take} not={not}>
-            {some ? 'Take the steps you chose into the wall' : 'Take these plies into the wall'}
-          </Action>
-        </>
+        <Action onPress={take} not={not}>
+          {some ? 'Take the steps you chose into the wall' : 'Take these plies into the wall'}
+        </Action>
       }
     >
       {!answer && !refused.value && (
@@ -85,6 +80,10 @@ function Search({ of, checked, draft, first }: Props & { first: Asking }) {
       {answer && taking && <Found length={tube.length} input={answer.input} taking={taking} kept={kept} />}
       <AskingFields tube={tube} asking={asking} wrong={wrong} />
       <Assumed tube={tube} />
+      <Rows label="Further">
+        <Row to={`${of.home}/margins`} title="Margins" about="Of the wall as it is saved" />
+        <Row to={`/plan/${doc.doc}/wall`} title="Its wall" about="Drawn by hand, piece by piece" />
+      </Rows>
       <PlanningCaution />
     </Screen>
   );
