@@ -185,7 +185,13 @@ export function MarginsScreen({ params }: { params: Params }) {
       kicker={shownName(shown)}
       title="Margins"
       back={{ to: home, label: 'Loads' }}
-      actions={<Action onPress={() => go(`/plan/${found.doc}`)}>Seen: back to the plan</Action>}
+      actions={
+        least.margin < 0 ? (
+          <Action onPress={() => go(`${home}/wanted`)}>Find the plies it wants</Action>
+        ) : (
+          <Action onPress={() => go(`/plan/${found.doc}`)}>Seen: back to the plan</Action>
+        )
+      }
     >
       <Body checked={margins.checked} least={least} />
       <Rows label="Further">

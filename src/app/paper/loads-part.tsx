@@ -77,9 +77,7 @@ function Checked({ checked }: { checked: CheckedPlan }) {
         <p key={r.from}>{rulingWords(r, checked.tube.length)}</p>
       ))}
       {assumedWords(checked.tube).map((says) => (
-        <p key={says} class="small">
-          {says}
-        </p>
+        <p key={says}>{says}</p>
       ))}
     </>
   );
