@@ -1,6 +1,8 @@
-import { expect, test } from '@playwright/test';
+import { expect, type Page, test } from '@playwright/test';
 import { findChromium, QUIET_FLAGS } from '../../scripts/ensure-chromium.mjs';
 import { benchScreens, goToBench, openShop, turnInto } from './support/bench-walk.ts';
+import { brokenWordsOf } from './support/broken-words.ts';
+import { deskScreens, openDemo } from './support/desk-walk.ts';
 import { lossesOf } from './support/losses.ts';
 
 const executablePath = await findChromium();
@@ -13,13 +15,16 @@ test.use({
   },
 });
 
+const is32px = (page: Page) =>
+  page.evaluate(() => getComputedStyle(document.documentElement).fontSize === '32px');
+
 test('with letters twice as big no screen of the bench loses a word or a key, at 320 px too', async ({
   page,
 }) => {
   test.setTimeout(180_000);
   page.setDefaultTimeout(10_000);
   await openShop(page);
-  expect(await page.evaluate(() => getComputedStyle(document.documentElement).fontSize)).toBe('32px');
+  expect(await is32px(page)).toBe(true);
   const lost: string[] = [];
   for (const screen of benchScreens) {
     await goToBench(page, screen);
@@ -30,6 +35,22 @@ test('with letters twice as big no screen of the bench loses a word or a key, at
       await turnInto(page, size);
       lost.push(...(await lossesOf(page)).map((what) => `${screen.name}, ${size.width} px: ${what}`));
     }
+  }
+  expect(lost).toEqual([]);
+});
+
+test('with letters twice as big no screen of the desk loses a word or a key', async ({ page }) => {
+  test.setTimeout(240_000);
+  page.setDefaultTimeout(20_000);
+  await openDemo(page);
+  expect(await is32px(page)).toBe(true);
+  const lost: string[] = [];
+  for (const screen of deskScreens) {
+    await goToBench(page, screen);
+    await page.waitForTimeout(500);
+    lost.push(
+      ...[...(await lossesOf(page)), ...(await brokenWordsOf(page))].map((what) => `${screen.name}: ${what}`),
+    );
   }
   expect(lost).toEqual([]);
 });

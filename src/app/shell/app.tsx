@@ -15,6 +15,7 @@ import './app.css';
 import './height.css';
 import './strip-height.css';
 import './big-letters.css';
+import './big-letters-desk.css';
 
 const loaded = new Map<string, ScreenType>();
 
