@@ -1,9 +1,9 @@
 import { sectionsAlong } from '#app/carry/sections-along.ts';
 import { tubeOfPlan } from '#app/carry/tube-of-plan.ts';
-import { buildShelf, walledPlanOf } from '#app/cutting/build-shelf.ts';
 import { planOfBuild } from '#app/cutting/plan-of-build.ts';
+import { frozenShelf } from '#app/loads/frozen-shelf.ts';
 import { caseOf, supportsOfPlan } from '#app/loads/of-plan.ts';
-import { theShelf, type WallShelf } from '#app/wall/wall-model.ts';
+import type { WallShelf } from '#app/wall/wall-model.ts';
 import { type BeamSolution, beamColumn, beamLine } from '#calc';
 import type { BuildHeader } from '#shared/record/build.ts';
 import type { LoadCase, LoadPlan } from '#shared/record/load-plan.ts';
@@ -23,18 +23,6 @@ export interface PlannedOfBuild {
   design: Design | undefined;
   /** Stiffness of this shop that the plan counted on; the tube here is without it. */
   counted: number;
-}
-
-/** Materials as the build froze them, also where its wall was not drawn. */
-function frozenShelf(header: BuildHeader, plan: Plan): WallShelf {
-  const walled = walledPlanOf(header);
-  if (walled) return buildShelf(header, walled);
-  return {
-    ...theShelf,
-    cloth: (id) => (id === plan.cloth ? header.cloth : theShelf.cloth(id)),
-    release: (id) => (id === plan.release ? header.release : theShelf.release(id)),
-    resin: (id) => (id === plan.resin ? header.resin : theShelf.resin(id)),
-  };
 }
 
 function designOf(tube: PlannedTube, loads: LoadPlan, one: LoadCase): Design[] {

@@ -94,7 +94,10 @@ function Proof({ state, planned }: Props) {
 
 function NotYet({ state }: { state: BuildState }) {
   return (
-    <Screen {...frameOf(state)}>
+    <Screen
+      {...frameOf(state)}
+      actions={<Action onPress={() => go(`/build/${state.header.id}`)}>Back to the route</Action>}
+    >
       <Empty>Not off the mandrel yet. Weigh the cured tube, and it can be tested.</Empty>
     </Screen>
   );

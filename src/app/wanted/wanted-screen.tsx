@@ -81,7 +81,7 @@ function Search({ of, checked, draft, first }: Props & { first: Asking }) {
       <AskingFields tube={tube} asking={asking} wrong={wrong} />
       <Assumed tube={tube} />
       <Rows label="Further">
-        <Row to={`${of.home}/margins`} title="Margins" about="Of the wall as it is saved" />
+        <Row to={`${of.home}/margins`} title="Margins" about="What it bears, and where least" />
         <Row to={`/plan/${doc.doc}/wall`} title="Its wall" about="Drawn by hand, piece by piece" />
       </Rows>
       <PlanningCaution />
