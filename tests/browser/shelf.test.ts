@@ -14,7 +14,7 @@ test('a cloth written down in inches and ounces is the same cloth in metric', as
   await page.goto('./#/settings');
   await press(page, /^Inch-pound/);
   await page.goto('./#/shelf/cloth');
-  await page.getByRole('link', { name: 'New cloth' }).tap();
+  await page.getByRole('button', { name: 'New cloth' }).tap();
   await page.getByLabel('Name').fill('Own twill');
   await page.getByLabel('Weight of the cloth').fill('5.7');
   await page.getByLabel('Density of the fiber').fill('1.78 g/cc');
@@ -45,9 +45,12 @@ test('a starter resin is marked typical until own values are saved, and always s
   await page.getByLabel('Hardener to 100 of resin').fill('27');
   await expect(main(page)).toContainText('100 g resin : 27.0 g hardener');
   await press(page, 'Add a time at a temperature');
+  await page.getByLabel('For (3)').fill('3 h');
   await press(page, 'Save as a new revision');
   await expect(page.getByLabel('At (3)')).toHaveAttribute('aria-invalid', 'true');
   await press(page, 'Take out line 3');
+  // One that was added and never written on is no line.
+  await press(page, 'Add a time at a temperature');
   await page.waitForTimeout(400);
   await press(page, 'Save as a new revision');
   await expect(page.getByRole('heading', { name: 'Resin systems' })).toBeVisible();

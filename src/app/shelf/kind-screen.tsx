@@ -1,7 +1,7 @@
-import { LinkButton } from '#app/parts/action.tsx';
+import { Action } from '#app/parts/action.tsx';
 import { Empty, Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
-import type { Params } from '#app/router.ts';
+import { go, type Params } from '#app/router.ts';
 import { type Doc, docsOf, retiredOf } from '#app/state/documents.ts';
 import { itemWords } from './item-words.ts';
 import { isShelfType, kindWords, type ShelfType } from './kinds.ts';
@@ -40,7 +40,7 @@ export function KindScreen({ params }: { params: Params }) {
     <Screen
       title={many}
       back={{ to: '/shelf', label: 'Shelf' }}
-      actions={<LinkButton to={`/shelf/${type}/new`}>{fresh}</LinkButton>}
+      actions={<Action onPress={() => go(`/shelf/${type}/new`)}>{fresh}</Action>}
     >
       <p class="quiet">{about}</p>
       {docs.length === 0 && <Empty>None on the shelf.</Empty>}
