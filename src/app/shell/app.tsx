@@ -10,6 +10,7 @@ import { late } from './late.ts';
 import { NotHereYet } from './not-here-yet.tsx';
 import { Notices } from './notices.tsx';
 import { firstScreen, routes, type ScreenType } from './routes.ts';
+import { ScreenFault } from './screen-fault.tsx';
 import { Tabs } from './tabs.tsx';
 import './app.css';
 import './height.css';
@@ -95,7 +96,9 @@ export function App() {
     <>
       <ClockStrip />
       <Notices />
-      <CurrentScreen />
+      <ScreenFault at={path.value}>
+        <CurrentScreen />
+      </ScreenFault>
       <Tabs />
       {late.value && <late.value.InFront />}
     </>
