@@ -1,13 +1,16 @@
+import { computed } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { buildName } from '#app/clocks/clock-list.ts';
 import { ClocksTwin } from '#app/clocks/clocks-twin.tsx';
 import { resinIsWet, runningClocks } from '#app/clocks/running.ts';
+import { readingDue } from '#app/oven/reading-due.ts';
 import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { Empty, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { go } from '#app/router.ts';
 import { late } from '#app/shell/late.ts';
 import { openBuilds, openOvenLoads } from '#app/state/journals.ts';
+import { now } from '#app/state/now.ts';
 import { cupToMix } from './bench-now.ts';
 import { BuildRow, OvenRow, TimerRows } from './bench-rows.tsx';
 import { askWhetherEverBuilt, everBuilt } from './ever-built.ts';
@@ -16,18 +19,29 @@ import { QuietLines } from './quiet-lines.tsx';
 import { Welcome } from './welcome.tsx';
 import './bench.css';
 
-/** The oven load whose temperatures are being written down. */
-const litOven = () => openOvenLoads.value.find((o) => o.litAt !== undefined && o.outAt === undefined);
+/** The oven load whose temperatures are being written down; of two, the one that is read next. */
+const litOven = () =>
+  openOvenLoads.value
+    .filter((o) => o.litAt !== undefined && o.outAt === undefined)
+    .sort((a, b) => (readingDue(a) ?? Infinity) - (readingDue(b) ?? Infinity))[0];
 const tubeToMix = () => openBuilds.value.find((b) => cupToMix(b) !== undefined);
 
-/** While resin is wet or waits to be mixed, the oven's chips make room for it. */
-const chipsAreMain = () => litOven() !== undefined && !resinIsWet.value && tubeToMix() === undefined;
+/** Chips leave little of the tubes to be seen: they take the thumb's place from so long before a reading is due, ms */
+const soon = 120_000;
+
+/** An oven that wants its reading now; while resin is wet or waits to be mixed, its chips make room for that. */
+const chipsAreMain = computed(() => {
+  const oven = litOven();
+  const due = oven && readingDue(oven);
+  if (due === undefined || due > now.value + soon) return false;
+  return !resinIsWet.value && tubeToMix() === undefined;
+});
 
 /** Wet resin comes first; then an oven that wants its readings; then the tube worked on last. */
 function MainAction() {
   const oven = litOven();
   const latest = openBuilds.value[0];
-  if (oven && chipsAreMain()) return <OvenChips load={oven} />;
+  if (oven && chipsAreMain.value) return <OvenChips load={oven} />;
   if (!latest) return <Action onPress={() => go('/start')}>Start a tube</Action>;
   return (
     <Action onPress={() => go(`/build/${latest.header.id}`)}>{`Go on with ${buildName(latest)}`}</Action>
@@ -73,7 +87,7 @@ export function BenchScreen() {
         ))}
         <TimerRows />
       </Rows>
-      {oven && !chipsAreMain() && <OvenChips load={oven} />}
+      {oven && !chipsAreMain.value && <OvenChips load={oven} />}
       {late.value && <late.value.TryDemo />}
       {nothing && <Empty>No tube is open and no clock runs. Tubes that are done are under Record.</Empty>}
     </Screen>
