@@ -40,7 +40,7 @@ export function sheetSays({ asked: { curePoints }, counting }: TubeCure): string
     return 'The sheet gives one cure time only, so other heat is counted on the safe side.';
   }
   if (curePoints.length === 2) {
-    return 'By two cure times of the sheet: two always fit each other, so nothing checks them.';
+    return 'By two cure times of the sheet: a third would tell whether they are right.';
   }
   return `By ${curePoints.length} cure times of the sheet; the worst lies ${percent(counting.misfit)} off the line through them.`;
 }

@@ -15,6 +15,7 @@ import { zoneAt } from '#app/state/now.ts';
 import { nextOvenLoadNumber } from '#app/state/numbers.ts';
 import { record } from '#app/state/record.ts';
 import { theStore } from '#app/state/shop.ts';
+import { undoable } from '#app/state/undo.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import { lastOvenLoad, offsetsOf, proposeErrors } from './error-draft.ts';
@@ -79,6 +80,8 @@ async function light(builds: readonly BuildState[], draft: LoadDraft, schedule: 
   });
   if (!(await record(drafts, { headers: [header] }))) return;
   kept.value = undefined;
+  // The way back would take the press before this one, under a key that is read as 'not lit'.
+  undoable.value = undefined;
   goInstead(`/oven/${header.id}`);
 }
 

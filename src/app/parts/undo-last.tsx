@@ -11,7 +11,7 @@ export function UndoLast() {
   if (path.value.startsWith('/build/') || path.value.startsWith('/cut/')) return null;
   return (
     <Secondary onPress={undo} label={`Undo: ${last.said}`}>
-      <span class="undo-last-word">Undo:</span> <span class="undo-last-said">{last.said}</span>
+      <span class="undo-last-word">Undo</span> <span class="undo-last-said">{last.said}</span>
     </Secondary>
   );
 }
