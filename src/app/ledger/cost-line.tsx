@@ -1,4 +1,4 @@
-import { costOf, planCost } from '#app/lots/cost.ts';
+import { type Cost, costOf, planCost } from '#app/lots/cost.ts';
 import { Lines } from '#app/parts/figure.tsx';
 import { show } from '#app/state/show.ts';
 import type { StructurePart } from '#shared/record/structure.ts';
@@ -22,6 +22,9 @@ export function CostLine({ parts }: { parts: readonly StructurePart[] }) {
   );
 }
 
+const withoutWords = ({ by, missing }: Cost): string =>
+  missing.map((kind) => (by[kind] === undefined ? kind : `some of its ${kind}`)).join(', ');
+
 /** Of one tube of a plan, on its page. */
 export function PlanCost({ doc }: { doc: string }) {
   const cost = planCost(doc);
@@ -31,7 +34,7 @@ export function PlanCost({ doc }: { doc: string }) {
     <p>
       Material of one: about <strong>{show(cost.total, 'number', 0)}</strong> in your money:{' '}
       {parts.join(', ')}
-      {cost.missing.length > 0 && `, without ${cost.missing.join(', ')}`}.
+      {cost.missing.length > 0 && `; without ${withoutWords(cost)}, which has no price on the shelf`}.
     </p>
   );
 }

@@ -1,3 +1,4 @@
+import { plannedOf } from '#app/ledger/part-facts.ts';
 import { Action } from '#app/parts/action.tsx';
 import { HomeScreenFirst } from '#app/parts/home-screen-first.tsx';
 import { Empty, Row, Rows } from '#app/parts/rows.tsx';
@@ -5,12 +6,11 @@ import { Screen } from '#app/parts/screen.tsx';
 import { go } from '#app/router.ts';
 import { docsOf } from '#app/state/documents.ts';
 import { show } from '#app/state/show.ts';
-import type { Plan } from '#shared/record/plan.ts';
-import { estimatePlan, planMaterials } from './plan-estimate.ts';
 
-function tubeMass(plan: Plan): string | undefined {
-  const materials = planMaterials(plan);
-  return materials && show(estimatePlan(plan, materials).tube, 'mass', 0);
+/** As its page says it: a drawn wall goes before the plies of the plan. */
+function tubeMass(doc: string): string | undefined {
+  const planned = plannedOf(doc);
+  return planned && show(planned.mass, 'mass', 0);
 }
 
 /** Which tubes does this shop know how to make? */
@@ -36,7 +36,7 @@ export function PlansScreen() {
                   ? 'Changed on two phones: open it to choose'
                   : `${show(body.tubeLength, 'length', 0)} on ${show(body.mandrelDiameter, 'diameter')}, ${body.plies} plies`
               }
-              value={tubeMass(body)}
+              value={tubeMass(doc)}
             />
           ))}
         </Rows>
