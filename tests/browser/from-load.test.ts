@@ -60,8 +60,8 @@ test('in one sitting with no network a mast goes from its sail load to plies, cl
   await row(page, /^Lower mast/).tap();
   await row(page, /^Loads and margins/).tap();
   await row(page, /^Spread load from/).tap();
-  await page.getByRole('textbox', { name: 'Where it begins' }).fill('90 N/m');
-  await page.getByRole('textbox', { name: 'Where it ends' }).fill('70 N/m');
+  await page.getByRole('textbox', { name: 'Load at its start' }).fill('90 N/m');
+  await page.getByRole('textbox', { name: 'Load at its end' }).fill('70 N/m');
   await press(phone, 'Save the change');
   await expect(main(page)).toContainText(loosely('90 N/m to 70 N/m'));
 

@@ -115,8 +115,8 @@ function OfKind({ draft, length }: { draft: LoadDraft; length: number }) {
       return (
         <>
           <div class="field-pair">
-            <QuantityField label="Where it begins" input={draft.atFrom} hint={minus} />
-            <QuantityField label="Where it ends" input={draft.atTo} />
+            <QuantityField label="Load at its start" input={draft.atFrom} hint={minus} />
+            <QuantityField label="Load at its end" input={draft.atTo} />
           </div>
           <Reach draft={draft} />
         </>

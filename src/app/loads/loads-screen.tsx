@@ -41,9 +41,7 @@ function Body({ of }: { of: LoadedPlan }) {
       <Cases of={of} chosen={one?.id ?? ''} />
       <Troubles troubles={troubles} />
       <Beside>
-        <Secondary onPress={() => undoLoads(found.doc)}>
-          {canUndoLoads(found.doc) ? 'Undo' : 'Nothing to undo'}
-        </Secondary>
+        {canUndoLoads(found.doc) && <Secondary onPress={() => undoLoads(found.doc)}>Undo</Secondary>}
         {one && <LinkButton to={`${home}/lines/${one.id}`}>Moment and shear</LinkButton>}
       </Beside>
       {mixed && (

@@ -44,7 +44,10 @@ function Answer({ checked, least }: { checked: CheckedPlan; least: Least }) {
         <p class="along-label">Least margin, {whereWords(checked, least)}</p>
         <Ask term="margin" asks="What is a margin?" />
       </div>
-      <BigFigure figure={marginWords(least.margin)} unit={least.margin < 0 ? 'does not hold' : ''} />
+      <BigFigure
+        figure={marginWords(least.margin)}
+        unit={least.margin < 0 ? 'does not hold' : 'above what you ask'}
+      />
       <p>{capital(ruledWords[ruledBy(least.check)])} rules there.</p>
     </div>
   );
