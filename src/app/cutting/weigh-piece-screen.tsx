@@ -26,6 +26,8 @@ const doubtful = 0.3;
 interface OnScale {
   title: string;
   byArea: number;
+  /** Pieces that take no resin as cloth does, and stay off the scale. */
+  without?: string;
   drafts: (mass: number, typed: string) => EntryDraft[];
 }
 
@@ -51,9 +53,11 @@ function onScale(
   const weighing = weighingOf('cutCloth');
   const cloth = lines.filter((l) => l.piece.piece.kind === 'cloth');
   if (which !== 'all' || !weighing) return undefined;
+  const without = lines.filter((l) => l.piece.piece.kind !== 'cloth').map((l) => l.piece.name);
   return {
     title: weighing.title,
     byArea: cloth.reduce((sum, l) => sum + (l.byArea ?? 0), 0),
+    ...(without.length > 0 && { without: without.join(' and ') }),
     drafts: (mass, typed) => [...weightDrafts(state, weighing, mass, typed), ...uncut(state, cloth)],
   };
 }
@@ -70,7 +74,7 @@ const doubtWords = (byArea: number) =>
 function Weighing({ state, what }: { state: BuildState; what: OnScale }) {
   const figure = useTypedFigure({ quantity: 'mass', positive: true, max: most });
   const mass = figure.si.value;
-  const { title, byArea } = what;
+  const { title, byArea, without } = what;
   const { header } = state;
   const doubt = mass !== undefined && byArea > 0 && Math.abs(mass / byArea - 1) > doubtful;
   const save = async () => {
@@ -100,7 +104,9 @@ function Weighing({ state, what }: { state: BuildState; what: OnScale }) {
         )
       }
     >
-      <p class="quiet">Trimmed to shape, masking off; aramid dried first.</p>
+      <p class="quiet">
+        {without && `Cloth alone, without ${without}. `}Trimmed to shape, masking off; aramid dried first.
+      </p>
       <Keyed text={figure.text} unit={unit} label={`${title}, ${unit}`} says={says} />
     </Screen>
   );

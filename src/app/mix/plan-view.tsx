@@ -1,3 +1,4 @@
+import { oldWords } from '#app/lots/old-words.ts';
 import { Action, Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
@@ -51,6 +52,7 @@ function ToMix({ state, mix, plan, frame, onCups }: PlannedProps & { onCups: (cu
   return (
     <Screen
       {...frame}
+      kicker={`${frame.kicker}${oldWords(state, 'resin')}${oldWords(state, 'hardener')}`}
       title={mix.cups.length === 0 ? 'Resin to mix' : 'Still to mix'}
       actions={
         <Action onPress={start} not={size.problem && 'Check the size of this cup'}>

@@ -105,8 +105,8 @@ export function nextWeighing(state: BuildState): WeightOf | undefined {
     case 'shrinkTape':
       return (['wetCloth', 'wetFilms'] as const).find(lacks);
     default:
-      if (!lacks('filmIn') && lacks('filmOut')) return 'filmOut';
-      return lacks('cured') && lacks('trimmed') ? 'cured' : undefined;
+      if (lacks('cured') && lacks('trimmed')) return 'cured';
+      return !lacks('filmIn') && lacks('filmOut') ? 'filmOut' : undefined;
   }
 }
 
