@@ -56,13 +56,20 @@ function Results({ state, onMore }: { state: BuildState; onMore: () => void }) {
   return (
     <Screen
       {...frameOf(state)}
-      actions={<Action onPress={() => go(`/build/${id}`)}>On with the route</Action>}
+      actions={
+        state.closedAt === undefined ? (
+          <Action onPress={() => go(`/build/${id}`)}>On with the route</Action>
+        ) : (
+          <Action onPress={() => go(`/record/build/${id}`)}>Back to its record</Action>
+        )
+      }
     >
       <ProofResults state={state} />
       <Beside>
         <LinkButton to={`/proof/${id}/squeeze`}>Squeeze an end</LinkButton>
         <Secondary onPress={onMore}>Hang a weight</Secondary>
       </Beside>
+      <LinkButton to="/factors">What the shop learns of it</LinkButton>
     </Screen>
   );
 }
