@@ -27,7 +27,7 @@ export function SettingsScreen() {
         options={units}
         onChange={(value) => changeSettings({ units: value })}
       />
-      <p class="quiet small">Any field takes the other ones too, written out: 1 3/8 in, 200 g/m², 140 °F.</p>
+      <p class="quiet small">Any field takes the other ones too, written out: 1 3/8 in, 200 g/m², 140 °F.</p>
       <Choice
         label="Look"
         value={theme}
