@@ -46,7 +46,7 @@ function Answer({ checked, least }: { checked: CheckedPlan; least: Least }) {
       </div>
       <BigFigure
         figure={marginWords(least.margin)}
-        unit={least.margin < 0 ? 'does not hold' : 'above what you ask'}
+        unit={least.margin < 0 ? 'does not hold' : 'more than asked'}
       />
       <p>{capital(ruledWords[ruledBy(least.check)])} rules there.</p>
     </div>
