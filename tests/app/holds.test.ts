@@ -17,7 +17,7 @@ const held: Record<string, string> = {
   'mix/cup-buttons.tsx': 'a cup of resin',
   'mix/pour-actions.tsx': 'a cup mixed lean or rich',
   'oven/oven-actions.tsx': 'a tube bent while it is soft, and a burnt hand',
-  'proof/read-dial.tsx': 'a reading of a dial that cannot be right',
+  'proof/read-dial.tsx': 'a proof test that is given up, with its readings',
   'record/build-record-screen.tsx': 'a closed record that is open again',
   'record/fix-form.tsx': 'a line of the record',
   'shell/cannot-open.tsx': 'what was tried in the demo shop',
