@@ -19,7 +19,8 @@ interface ActionProps {
 /** The main action of a screen: full width, at the bottom, and what Enter or a foot switch presses. */
 export function Action({ children, onPress, not, tone = 'main' }: ActionProps) {
   const busy = useSignal(false);
-  const last = useRef(0);
+  // The first press is no bounce, however soon after the app was opened.
+  const last = useRef(Number.NEGATIVE_INFINITY);
   const press = async () => {
     if (not !== undefined || busy.value || performance.now() - last.current < bounce) return;
     busy.value = true;

@@ -140,7 +140,7 @@ const undoIsOver = 11_000;
 export async function goToBench(page: Page, { at, open }: BenchScreen): Promise<void> {
   const toUndo = page.getByRole('button', { name: /^Undo/ });
   if (await toUndo.count()) {
-    await page.clock.fastForward(undoIsOver);
+    await page.clock.runFor(undoIsOver);
     await expect(toUndo).toHaveCount(0);
   }
   await page.evaluate(
