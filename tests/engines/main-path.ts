@@ -24,6 +24,18 @@ export async function keepTheApp({ hands, host }: Bench): Promise<void> {
     () => hands.page.run(() => navigator.serviceWorker.controller !== null),
     20_000,
   );
+  // A part that is still on its way when the page is left is told of as a fault by some browsers.
+  let parts = -1;
+  await until(
+    'every part of the page is there',
+    async () => {
+      const before = parts;
+      parts = await hands.page.run(() => performance.getEntriesByType('resource').length);
+      await new Promise((later) => setTimeout(later, 700));
+      return parts === before;
+    },
+    20_000,
+  );
   await host.stop();
   await hands.open();
   await hands.seeHeading('Your bench is clear');
