@@ -1,45 +1,21 @@
-import { useSignal } from '@preact/signals';
-import { Secondary } from '#app/parts/action.tsx';
+import { BehindPress } from '#app/parts/explain.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
-import { Sheet } from '#app/parts/sheet.tsx';
 import { Caution } from '#app/parts/warning.tsx';
 import { findDoc } from '#app/state/documents.ts';
 import { assumedWords, knownWords, strengthPath } from './carry-words.ts';
 import type { Tube } from './tube-of-plan.ts';
-import '#app/parts/explain.css';
 import '#app/parts/facts.css';
 
 /** What the figures stand on, behind one press. */
 export function Assumed({ tube }: { tube: Tube }) {
-  const open = useSignal(false);
-  const close = () => {
-    open.value = false;
-  };
   return (
-    <>
-      <button
-        type="button"
-        class="explain-open"
-        onClick={() => {
-          open.value = true;
-        }}
-      >
-        What was assumed?
-      </button>
-      {open.value && (
-        <Sheet
-          title="What was assumed"
-          onClose={close}
-          actions={<Secondary onPress={close}>Close</Secondary>}
-        >
-          <ul class="facts">
-            {assumedWords(tube).map((says) => (
-              <li key={says}>{says}</li>
-            ))}
-          </ul>
-        </Sheet>
-      )}
-    </>
+    <BehindPress asks="What was assumed?" title="What was assumed">
+      <ul class="facts">
+        {assumedWords(tube).map((says) => (
+          <li key={says}>{says}</li>
+        ))}
+      </ul>
+    </BehindPress>
   );
 }
 

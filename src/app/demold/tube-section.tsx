@@ -1,3 +1,4 @@
+import { HatchLines } from '#app/parts/hatch.tsx';
 import '../wall/pictures/pictures.css';
 import './demold.css';
 
@@ -23,17 +24,7 @@ export function TubeSection({ clearance, label, says }: Props) {
   return (
     <div class="picture section-picture">
       <svg width={size} height={size} role="img" aria-label={label}>
-        <defs>
-          <pattern
-            id="mandrel-metal"
-            width="7"
-            height="7"
-            patternUnits="userSpaceOnUse"
-            patternTransform="rotate(45)"
-          >
-            <line class="mandrel-metal" x1="0" y1="0" x2="0" y2="7" />
-          </pattern>
-        </defs>
+        <HatchLines id="mandrel-metal" class="mandrel-metal" />
         <circle class="picture-tone" cx={middle} cy={middle} r={bore + wall} />
         <circle class="picture-plate" cx={middle} cy={middle} r={bore} />
         <circle fill="url(#mandrel-metal)" class="mandrel-edge" cx={middle} cy={middle} r={bore - drawn} />

@@ -1,5 +1,6 @@
 import { ticks } from 'd3-array';
 import { useId } from 'preact/hooks';
+import { HatchLines } from '#app/parts/hatch.tsx';
 import { useWidth } from '#app/parts/use-width.ts';
 import { settings } from '#app/state/settings.ts';
 import { inUnits } from '#shared/units/format.ts';
@@ -72,17 +73,7 @@ export function WeightBars({ parts }: { parts: readonly PartSum[] }) {
   return (
     <div ref={ref}>
       <svg class="bars" width={width} height={foot + 24} role="img" aria-label={says.join('. ')}>
-        <defs>
-          <pattern
-            id={hatch}
-            width="7"
-            height="7"
-            patternUnits="userSpaceOnUse"
-            patternTransform="rotate(45)"
-          >
-            <line class="bar-hatch" x1="0" y1="0" x2="0" y2="7" />
-          </pattern>
-        </defs>
+        <HatchLines id={hatch} class="bar-hatch" />
         {marks.map((m) => (
           <line key={m} class="bar-grid" x1={x(m * perUnit)} x2={x(m * perUnit)} y1="0" y2={foot} />
         ))}

@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks';
+import { HatchLines } from '#app/parts/hatch.tsx';
 import { useWidth } from '#app/parts/use-width.ts';
 import { AlongAxis } from '#app/wall/pictures/along-axis.tsx';
 import { fitLabels, type Placed } from '#app/wall/pictures/labels.ts';
@@ -51,16 +52,6 @@ function figuresOf(loads: readonly LoadRecord[], x: Scale, width: number): Place
   return fitLabels(labels, { from: 0, to: width, rows: 3, size: 14 });
 }
 
-function Wall({ id }: { id: string }) {
-  return (
-    <defs>
-      <pattern id={id} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-        <line class="sketch-hatch" x1="0" y1="0" x2="0" y2="5" />
-      </pattern>
-    </defs>
-  );
-}
-
 /** The tube lying along the screen, with what holds it and what pulls on it, as on the back of an envelope. */
 export function Sketch(props: Props) {
   const { length, supports, loads, chosen } = props;
@@ -77,7 +68,7 @@ export function Sketch(props: Props) {
   return (
     <div ref={ref} class="picture">
       <svg width={width.value} height={foot + 26} role="img" aria-label={says(props)}>
-        <Wall id={`${hatch}-wall`} />
+        <HatchLines id={`${hatch}-wall`} class="sketch-hatch" apart={5} />
         <rect class="sketch-tube" x={x(0)} y={middle - half} width={x(length) - x(0)} height={2 * half} />
         <path class="sketch-axis" d={`M${x(0) - 8} ${middle}H${x(length) + 8}`} />
         {supports.map((support) => (

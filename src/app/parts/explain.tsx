@@ -21,8 +21,15 @@ interface Props {
   children?: ComponentChildren;
 }
 
-/** How a number was reckoned, with the values of the build at hand in it. */
-export function Explain({ of, formula, values, source, sure, inList, children }: Props) {
+interface BehindProps {
+  /** On the key that opens it. */
+  asks: string;
+  title: string;
+  children: ComponentChildren;
+}
+
+/** What only some want to know, behind one press. */
+export function BehindPress({ asks, title, children }: BehindProps) {
   const open = useSignal(false);
   const close = () => {
     open.value = false;
@@ -36,17 +43,26 @@ export function Explain({ of, formula, values, source, sure, inList, children }:
           open.value = true;
         }}
       >
-        {inList ? of : `${of}: how reckoned?`}
+        {asks}
       </button>
       {open.value && (
-        <Sheet title={of} onClose={close} actions={<Secondary onPress={close}>Close</Secondary>}>
-          <p class="explain-formula">{formula}</p>
-          <Lines rows={values} />
+        <Sheet title={title} onClose={close} actions={<Secondary onPress={close}>Close</Secondary>}>
           {children}
-          <p>{sure}</p>
-          <p class="explain-source">From: {source}</p>
         </Sheet>
       )}
     </>
+  );
+}
+
+/** How a number was reckoned, with the values of the build at hand in it. */
+export function Explain({ of, formula, values, source, sure, inList, children }: Props) {
+  return (
+    <BehindPress asks={inList ? of : `${of}: how reckoned?`} title={of}>
+      <p class="explain-formula">{formula}</p>
+      <Lines rows={values} />
+      {children}
+      <p>{sure}</p>
+      <p class="explain-source">From: {source}</p>
+    </BehindPress>
   );
 }

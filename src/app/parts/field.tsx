@@ -49,44 +49,63 @@ interface QuantityProps {
   hint?: ComponentChildren;
 }
 
+/** What another unit was read as; '' when it is written in the builder's own. */
+export function readAs({ quantity, text, si }: QuantityInput): string {
+  const system = settings.value.units;
+  const unit = unitFor(quantity, system);
+  const typed = text.value.trim();
+  if (si.value === undefined || unit === '' || !/[^\d.,\s/-]/.test(typed) || typed.endsWith(unit)) return '';
+  const shown = formatQuantity(si.value, { quantity, system });
+  return typed.replace(/\s+/g, ' ') === shown.replace(/\s+/g, ' ') ? '' : `= ${shown}`;
+}
+
+/** What is wrong is said once a figure was left, not while it is typed. */
+export const problemShown = ({ touched, problem }: QuantityInput): string | undefined =>
+  touched.value ? problem.value : undefined;
+
+interface QuantityTextProps {
+  input: QuantityInput;
+  id: string;
+  describedBy: string;
+  /** The next figure typed takes the place of this one. */
+  selects?: boolean;
+}
+
+/** The line that a number in any unit is typed in. */
+export function QuantityText({ input, id, describedBy, selects }: QuantityTextProps) {
+  return (
+    <input
+      id={id}
+      aria-describedby={describedBy}
+      aria-invalid={problemShown(input) !== undefined}
+      type="text"
+      inputMode="text"
+      autocomplete="off"
+      autocapitalize="off"
+      spellcheck={false}
+      enterkeyhint="done"
+      value={input.text.value}
+      onFocus={(event) => selects && event.currentTarget.select()}
+      onInput={(event) => {
+        input.text.value = event.currentTarget.value;
+      }}
+      onBlur={() => {
+        if (input.text.value.trim() !== '') input.touched.value = true;
+      }}
+    />
+  );
+}
+
 /** A number in any unit. What it was read as stands under it when another unit was written. */
 export function QuantityField({ label, ask, input, hint }: QuantityProps) {
   const unit = unitFor(input.quantity, settings.value.units);
-  const problem = input.touched.value ? input.problem.value : undefined;
-  const text = input.text.value;
-  const si = input.si.value;
-  const shown =
-    si === undefined ? '' : formatQuantity(si, { quantity: input.quantity, system: settings.value.units });
-  const otherUnit =
-    si !== undefined &&
-    unit !== '' &&
-    /[^\d.,\s/-]/.test(text) &&
-    text.trim().replace(/\s+/g, ' ') !== shown.replace(/\s+/g, ' ') &&
-    !text.trim().endsWith(unit);
   return (
-    <FieldFrame label={label} ask={ask} hint={otherUnit ? `= ${shown}` : hint} problem={problem}>
-      {({ id, describedBy }) => (
+    <FieldFrame label={label} ask={ask} hint={readAs(input) || hint} problem={problemShown(input)}>
+      {(ids) => (
         <span class="field-box">
-          <input
-            id={id}
-            aria-describedby={describedBy}
-            aria-invalid={problem !== undefined}
-            type="text"
-            inputMode="text"
-            autocomplete="off"
-            autocapitalize="off"
-            spellcheck={false}
-            enterkeyhint="done"
-            value={text}
-            onInput={(event) => {
-              input.text.value = event.currentTarget.value;
-            }}
-            onBlur={() => {
-              if (input.text.value.trim() !== '') input.touched.value = true;
-            }}
-          />
+          <QuantityText input={input} {...ids} />
           <span class="field-unit" aria-hidden="true">
-            {/[a-z°%"']/i.test(text) ? '' : unit}
+            {/[a-z°%"']/i.test(input.text.value) ? '' : unit}
           </span>
         </span>
       )}

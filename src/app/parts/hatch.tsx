@@ -17,3 +17,30 @@ export function Hatch({ id }: { id: string }) {
     </defs>
   );
 }
+
+interface LinesProps {
+  id: string;
+  /** Of its lines: what gives them their color and width. */
+  class: string;
+  /** px from line to line */
+  apart?: number;
+  /** degrees */
+  turn?: number;
+}
+
+/** One pattern of slanted lines, filled with by `url(#id)`. */
+export function HatchLines({ id, class: of, apart = 7, turn = 45 }: LinesProps) {
+  return (
+    <defs>
+      <pattern
+        id={id}
+        width={apart}
+        height={apart}
+        patternUnits="userSpaceOnUse"
+        patternTransform={`rotate(${turn})`}
+      >
+        <line class={of} x1="0" y1="0" x2="0" y2={apart} />
+      </pattern>
+    </defs>
+  );
+}

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { settings } from '#app/state/settings.ts';
 import { formatQuantity, inUnits } from '#shared/units/format.ts';
 import { parseQuantity } from '#shared/units/parse.ts';
-import { FieldFrame } from './field.tsx';
+import { FieldFrame, problemShown, QuantityText, readAs } from './field.tsx';
 import type { QuantityInput } from './quantity-input.ts';
 import { nextStep } from './step-field.tsx';
 import './step-field.css';
@@ -35,10 +35,6 @@ export function SteppedField({ label, input, step, unit, hint }: Props) {
   const { quantity, min, max, positive } = input;
   const system = settings.value.units;
   const si = input.si.value;
-  const problem = input.touched.value ? input.problem.value : undefined;
-  const text = input.text.value;
-  const shown = si === undefined ? '' : formatQuantity(si, { quantity, system });
-  const isOther = si !== undefined && /[^\d.,\s/-]/.test(text) && text.trim() !== shown;
   const press = (by: 1 | -1) => {
     if (si === undefined) return;
     const next = steppedBy(si, by, { quantity, step, unit });
@@ -53,29 +49,11 @@ export function SteppedField({ label, input, step, unit, hint }: Props) {
     </button>
   );
   return (
-    <FieldFrame label={label} hint={isOther && !unit ? `= ${shown}` : hint} problem={problem}>
-      {({ id, describedBy }) => (
+    <FieldFrame label={label} hint={(!unit && readAs(input)) || hint} problem={problemShown(input)}>
+      {(ids) => (
         <span class="step-field">
           {key(-1)}
-          <input
-            id={id}
-            aria-describedby={describedBy}
-            aria-invalid={problem !== undefined}
-            type="text"
-            inputMode="text"
-            autocomplete="off"
-            autocapitalize="off"
-            spellcheck={false}
-            enterkeyhint="done"
-            value={text}
-            onFocus={(event) => event.currentTarget.select()}
-            onInput={(event) => {
-              input.text.value = event.currentTarget.value;
-            }}
-            onBlur={() => {
-              if (input.text.value.trim() !== '') input.touched.value = true;
-            }}
-          />
+          <QuantityText input={input} {...ids} selects />
           {key(1)}
         </span>
       )}

@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks';
+import { HatchLines } from '#app/parts/hatch.tsx';
 import { useWidth } from '#app/parts/use-width.ts';
 import { show } from '#app/state/show.ts';
 import { AlongAxis } from '#app/wall/pictures/along-axis.tsx';
@@ -85,17 +86,7 @@ export function BenchPicture(props: Props) {
   return (
     <div ref={ref} class="picture">
       <svg width={width.value} height={floor + 34} role="img" aria-label={says}>
-        <defs>
-          <pattern
-            id={hatch}
-            width="7"
-            height="7"
-            patternUnits="userSpaceOnUse"
-            patternTransform="rotate(45)"
-          >
-            <line class="proof-hatch" x1="0" y1="0" x2="0" y2="7" />
-          </pattern>
-        </defs>
+        <HatchLines id={hatch} class="proof-hatch" />
         {setup.held === 'rests' ? (
           <>
             <Rest x={x(setup.from)} />

@@ -1,3 +1,4 @@
+import { HatchLines } from '#app/parts/hatch.tsx';
 import { useWidth } from '#app/parts/use-width.ts';
 import { show } from '#app/state/show.ts';
 import type { OutsideAt } from '#calc';
@@ -45,17 +46,7 @@ export function TapePicture(props: Props) {
         role="img"
         aria-label={`Tape ${show(wide, 'length')} wide, each turn ${show(advance, 'length')} further along`}
       >
-        <defs>
-          <pattern
-            id="tape-under"
-            width="6"
-            height="6"
-            patternUnits="userSpaceOnUse"
-            patternTransform="rotate(60)"
-          >
-            <line class="tape-under" x1="0" y1="0" x2="0" y2="6" />
-          </pattern>
-        </defs>
+        <HatchLines id="tape-under" class="tape-under" apart={6} turn={60} />
         <rect class="picture-ground" x={x(0)} y={top} width={room} height={2 * half} />
         <path class="picture-tone tape-turn" d={band(from, from + advance)} />
         {hidden && <path fill="url(#tape-under)" d={band(from + advance, from + wide)} />}
