@@ -10,7 +10,8 @@ const executablePath = await findChromium();
 export default defineConfig({
   testDir: 'tests/browser',
   outputDir: 'test-results',
-  workers: 2,
+  // One more than cores: a good part of every test is waiting for what a glove or a clock does.
+  workers: 3,
   retries: 0,
   forbidOnly: true,
   timeout: 60_000,
