@@ -7,8 +7,8 @@ import { serve } from '../../scripts/serve.mjs';
 import { figure } from './figure.mjs';
 
 const rounds = Number(process.argv[2] ?? 60);
-/** Rounds before the first measurement: screens are loaded and folds are kept from then on. */
-const warmUp = 4;
+/** Rounds before the first measurement: by then screens are loaded, folds are kept and the engine has compiled what it runs. */
+const warmUp = 20;
 const root = resolve(import.meta.dirname, '../..');
 const phone = { viewport: { width: 360, height: 740 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true };
 
