@@ -33,6 +33,7 @@ test('from its plan a mast is drawn along its length, and a thumb picks a place'
   const atPartners = await shown(page);
   await expectNoViolations(page);
 
+  await picture(page).evaluate((drawn) => drawn.scrollIntoView({ block: 'center' }));
   const box = await picture(page).boundingBox();
   if (!box) throw new Error('no picture');
   await page.touchscreen.tap(box.x + box.width * 0.85, box.y + box.height / 2);

@@ -83,15 +83,18 @@ test('in one sitting with no network a mast goes from its sail load to plies, cl
   const weight = await grams(page, /with these plies/);
   await press(phone, 'Take these plies into the wall');
 
-  await expect(heading(phone)).toHaveText('Wall and cloth');
+  await expect(heading(phone)).toHaveText('Margins');
+  await expect(main(page).locator('.big-figure')).toContainText('+');
+  await expect(main(page)).not.toContainText('It does not hold');
+  const changed = page.getByRole('region', { name: 'What the plies changed' });
+  await expect(changed).toContainText(/before −/);
+  await expect(changed).toContainText(loosely(`${weight} g`));
+
+  await row(page, /^Change its wall/).tap();
   await expect(button(phone, 'Wall is saved: back to the plan')).toBeVisible();
   await expect(main(page)).toContainText(loosely(`${weight} g`));
   await expect(page.getByRole('heading', { name: /^Skin, flat/ })).toBeVisible();
   await expect(row(page, /Partners/)).toHaveCount(0);
-
-  await go(page, '/plan/demo-plan-lower-mast/loads/margins');
-  await expect(main(page).locator('.big-figure')).toContainText('+');
-  await expect(main(page)).not.toContainText('It does not hold');
 
   await go(page, '/record');
   await row(page, sprit).tap();

@@ -5,13 +5,13 @@ import { stopWords, strengthPath } from '#app/carry/carry-words.ts';
 import { planOnShow, shownName } from '#app/carry/plan-on-show.ts';
 import { sectionAt, sectionsAlong, stationsOf, tubeMassOf } from '#app/carry/sections-along.ts';
 import { type Tube, type TubeStop, tubeOfPlan } from '#app/carry/tube-of-plan.ts';
-import { LinkButton } from '#app/parts/action.tsx';
+import { Action, LinkButton } from '#app/parts/action.tsx';
 import { Ask } from '#app/parts/ask.tsx';
 import { Choice } from '#app/parts/field.tsx';
 import { BigFigure } from '#app/parts/figure.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
-import type { Params } from '#app/router.ts';
+import { go, type Params } from '#app/router.ts';
 import { findDoc } from '#app/state/documents.ts';
 import { show } from '#app/state/show.ts';
 import { NoPlan } from '#app/wall/no-plan.tsx';
@@ -117,7 +117,18 @@ export function AlongScreen({ params }: { params: Params }) {
   const { plan } = shown;
   const found = tubeOfPlan(plan);
   return (
-    <Screen kicker={shownName(shown)} title="Along the tube" back={{ to: `/plan/${doc}`, label: 'Plan' }}>
+    <Screen
+      kicker={shownName(shown)}
+      title="Along the tube"
+      back={{ to: `/plan/${doc}`, label: 'Plan' }}
+      actions={
+        plan.loads ? (
+          <Action onPress={() => go(`/plan/${doc}/loads/margins`)}>See what it bears</Action>
+        ) : (
+          <Action onPress={() => go(`/plan/${doc}/loads`)}>Say what it has to bear</Action>
+        )
+      }
+    >
       {found.ok && <Keys of={key} />}
       {found.ok ? <Along tube={found.tube} of={key.value} /> : <Stops stops={found.stops} />}
       <LinkButton to={`/plan/${doc}/wall`}>{hasWall(plan) ? 'Change its wall' : 'Draw its wall'}</LinkButton>

@@ -1,6 +1,7 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { Assumed } from '#app/carry/assumed.tsx';
 import { planOnShow, shownName } from '#app/carry/plan-on-show.ts';
+import { tubeMassOf } from '#app/carry/sections-along.ts';
 import { Action } from '#app/parts/action.tsx';
 import { Ask } from '#app/parts/ask.tsx';
 import { Choice } from '#app/parts/field.tsx';
@@ -12,6 +13,7 @@ import { go, type Params } from '#app/router.ts';
 import { NoPlan } from '#app/wall/no-plan.tsx';
 import { FittingMargins } from './fitting-margins.tsx';
 import { HowReckoned } from './how-reckoned.tsx';
+import { JustTaken } from './just-taken.tsx';
 import { capital, factorWords, place } from './load-words.ts';
 import { MarginPlot } from './margin-plot.tsx';
 import { type CheckedPlan, marginsOfPlan } from './margins-of-plan.ts';
@@ -135,11 +137,12 @@ function Along({
   );
 }
 
-function Body({ checked, least }: { checked: CheckedPlan; least: Least }) {
+function Body({ doc, checked, least }: { doc: string; checked: CheckedPlan; least: Least }) {
   const picked = useSignal<number | undefined>(undefined);
   return (
     <>
       <Answer checked={checked} least={least} />
+      <JustTaken doc={doc} now={{ margin: least.margin, mass: tubeMassOf(checked.tube) }} />
       <Along checked={checked} least={least} picked={picked} />
       {!checked.checks.strengthsKnown && (
         <Warning kind="amber" title="Stiffness and buckling only">
@@ -196,7 +199,7 @@ export function MarginsScreen({ params }: { params: Params }) {
         )
       }
     >
-      <Body checked={margins.checked} least={least} />
+      <Body doc={found.doc} checked={margins.checked} least={least} />
       <Rows label="Further">
         <Row
           to={`${home}/lines/${one?.id}`}

@@ -1,7 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { Assumed, PlanningCaution } from '#app/carry/assumed.tsx';
+import { wallBefore } from '#app/loads/just-taken.tsx';
 import { type CheckedPlan, marginsOfPlan } from '#app/loads/margins-of-plan.ts';
+import { leastOf } from '#app/loads/ruling.ts';
 import type { Trouble } from '#app/loads/troubles.ts';
 import { Troubles } from '#app/loads/troubles-list.tsx';
 import { type LoadedPlan, loadedPlan } from '#app/loads/use-plan.ts';
@@ -44,7 +46,10 @@ function Search({ of, checked, draft, first }: Props & { first: Asking }) {
   const take = async () => {
     if (!taking) return;
     draft.change(taking.next);
-    if (await draft.save()) go(`/plan/${doc.doc}/wall`);
+    if (!(await draft.save())) return;
+    const margin = leastOf(checked.checks)?.margin;
+    if (margin !== undefined) wallBefore.value = { doc: doc.doc, margin, mass: taking.masses.today };
+    go(`${of.home}/margins`);
   };
   const unsaved = hasWall(doc.body) && draft.changed.value;
   const allKept = taking !== undefined && kept.value.size === taking.stretches.length;
