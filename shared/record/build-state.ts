@@ -29,6 +29,7 @@ export interface BuildState {
   measurements: Fact<EntryOf<'measurement'>>[];
   proofLoads: Fact<EntryOf<'proofLoad'>>[];
   squeezeTests: Fact<EntryOf<'squeezeTest'>>[];
+  gaveWay: Fact<EntryOf<'gaveWay'>>[];
   checks: Fact<EntryOf<'check'>>[];
   /** Latest of each: 0 worst, 3 best. */
   ratings: Map<RatingOf, Fact<EntryOf<'rating'>>>;
@@ -136,6 +137,7 @@ export function foldBuild(header: BuildHeader, entries: readonly AnyEntry[]): Bu
     measurements: of(facts, 'measurement'),
     proofLoads: of(facts, 'proofLoad'),
     squeezeTests: of(facts, 'squeezeTest'),
+    gaveWay: of(facts, 'gaveWay'),
     checks: of(facts, 'check'),
     ratings: new Map(of(written, 'rating').map((f) => [f.entry.what, f])),
     lots: of(facts, 'lotDrawn'),

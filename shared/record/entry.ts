@@ -4,7 +4,7 @@ import type { Known } from './known.ts';
 import { loggerColumn, loggerDialect, loggerRepairs, loggerSeries } from './logger-file.ts';
 import { lotKinds } from './lot.ts';
 import { channel } from './oven-load.ts';
-import { proofLoadFields, squeezeTestFields } from './proof.ts';
+import { gaveWayFields, proofLoadFields, squeezeTestFields } from './proof.ts';
 
 export const entryVersion = 1;
 
@@ -222,6 +222,7 @@ export const entry = z.lazy(() =>
     }),
     z.looseObject({ ...base(), kind: z.literal('proofLoad'), ...proofLoadFields() }),
     z.looseObject({ ...base(), kind: z.literal('squeezeTest'), ...squeezeTestFields() }),
+    z.looseObject({ ...base(), kind: z.literal('gaveWay'), ...gaveWayFields() }),
     z.looseObject({
       ...base(),
       kind: z.literal('disposition'),

@@ -26,6 +26,24 @@ export const proofLoadFields = () => ({
   plannedModulus: z.optional(positive),
 });
 
+/** From what cracked and went on holding, to what fell apart. */
+export const gaveWays = ['crackled', 'dented', 'broke'] as const;
+export type GaveWay = (typeof gaveWays)[number];
+
+/** The tube gave way under a weight. */
+export const gaveWayFields = () => ({
+  how: z.enum(gaveWays),
+  /** kg that hung when it did */
+  mass: positive,
+  /** Where the weight hung, m from the datum end */
+  at: nonNegative,
+  /** Where it gave way, m from the datum end; absent where nobody saw it. */
+  place: z.optional(nonNegative),
+  /** The test that it ended. */
+  test: z.optional(id),
+  held: z.optional(z.array(support)),
+});
+
 /** The tube squeezed across between two flats: how much narrower it got. */
 export const squeezeTestFields = () => ({
   station: nonNegative,

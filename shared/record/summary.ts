@@ -3,10 +3,11 @@ import { id, kelvin, nonNegative, positive, stamp } from './common.ts';
 import { ratingsOf } from './entry.ts';
 import type { Known } from './known.ts';
 import { lotKinds } from './lot.ts';
+import { gaveWays } from './proof.ts';
 import { releaseKinds } from './release-system.ts';
 
 /** Raise when a fold or this shape changes: older summaries are thrown away and made anew. */
-export const foldVersion = 4;
+export const foldVersion = 5;
 
 const deflection = z.number().check(z.gt(-100), z.lt(100));
 
@@ -68,6 +69,19 @@ export const buildSummary = z.lazy(() =>
     poured: z.array(z.looseObject({ resin: positive, hardener: positive, wanted: positive })),
     /** Of every reading under a weight whose deflection the plan foretold, m */
     proof: z.optional(z.array(z.looseObject({ expected: deflection, measured: deflection }))),
+    /** Of every squeeze whose ring stiffness the plan foretold: measured over planned */
+    rings: z.optional(z.array(positive)),
+    /** kg that hung, and where, when it gave way */
+    gaveWay: z.optional(
+      z.array(
+        z.looseObject({
+          how: z.enum(gaveWays),
+          mass: positive,
+          at: nonNegative,
+          place: z.optional(nonNegative),
+        }),
+      ),
+    ),
     /** Weighed after the work, kg */
     leftover: z.optional(nonNegative),
     wipings: z.optional(nonNegative),

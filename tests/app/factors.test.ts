@@ -132,4 +132,12 @@ describe('stiffness against plan', () => {
     expect(plain?.spread.median).toBeCloseTo(0.9, 9);
     expect(twill?.spread.median).toBeCloseTo(0.8, 9);
   });
+
+  it('around is a tube’s middle squeeze, one each, by cloth', () => {
+    const made = builds({ rings: [0.7, 0.9, 2] }, { rings: [0.8] }, {});
+    const [around, none] = factors(made).filter((f) => f.kind === 'ring');
+    expect(around).toMatchObject({ of: 'Plain 193', book: 1, spread: { count: 2 } });
+    expect(around?.spread.median).toBeCloseTo(0.85, 9);
+    expect(none).toBeUndefined();
+  });
 });

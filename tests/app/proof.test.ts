@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { asItsLoads, expectedEach, gentleMass, type PlannedTube, plannedModulus } from '#app/proof/bend.ts';
-import { isSet, proofTests, ringOf, setOf, stiffnessOf } from '#app/proof/results.ts';
+import { isSet, isTested, proofTests, ringOf, setOf, stiffnessOf } from '#app/proof/results.ts';
 import {
   begun,
+  gaveWayDraft,
   nextReading,
   proofDrafts,
   type Running,
@@ -20,8 +21,10 @@ import {
   type Setup,
 } from '#app/proof/setup.ts';
 import { expectedNarrower, thinEnd, whyNot } from '#app/proof/squeezing.ts';
+import { summarize } from '#app/state/summarize.ts';
 import { beamLine, wallSection } from '#calc';
-import { buildOf, type Event } from './shop-of.ts';
+import { buildHeader } from '../record/arbitraries.ts';
+import { buildOf, type Event, entriesOf } from './shop-of.ts';
 
 const gravity = 9.80665;
 
@@ -204,6 +207,33 @@ describe('what a test says', () => {
     expect(gave && isSet(gave)).toBe(true);
     const [unread] = proofTests(buildOf([load(1)]));
     expect(unread && setOf(unread)).toBeUndefined();
+  });
+});
+
+describe('a tube that gives way', () => {
+  const under = withReading(withReading(begun('first', clamp), 'before', 0.003, '3'), 'under', 0.02, '20');
+
+  it('is written down with what hung, where it hung, and where it gave', () => {
+    const gave = { how: 'broke', place: { si: 0.25, typed: '250 mm' } } as const;
+    expect(gaveWayDraft('build-1', under, gave)).toMatchObject({
+      kind: 'gaveWay',
+      how: 'broke',
+      mass: 5,
+      at: 2,
+      place: 0.25,
+      test: 'first',
+    });
+    expect(gaveWayDraft('build-1', under, { how: 'crackled' })).not.toHaveProperty('place');
+  });
+
+  it('stands in its summary, by which the next tube of the plan is warned', () => {
+    const events: Event[] = [{ minute: 1, kind: 'gaveWay', how: 'dented', mass: 12, at: 2, place: 0.3 }];
+    expect(isTested(buildOf(events))).toBe(true);
+    const entries = entriesOf(buildHeader.id, events);
+    expect(summarize(buildHeader, entries)).toMatchObject({
+      gaveWay: [{ how: 'dented', mass: 12, at: 2, place: 0.3 }],
+    });
+    expect(summarize(buildHeader, [])).not.toHaveProperty('gaveWay');
   });
 });
 

@@ -151,6 +151,22 @@ test('a test outlives the app, is taken back, and is put right in the record', a
   await expect(button(phone, 'Ready: read before the weight')).toBeVisible();
 
   await press(phone, 'Ready: read before the weight');
+  await dialReads(phone, '3');
+  await press(phone, 'It gave way');
+  await expect(button(phone, 'Say how')).toBeVisible();
+  await button(phone, 'It crackled').tap();
+  await page.getByLabel('Where, from end 0').fill('1.2 m');
+  await expectNoViolations(page);
+  await press(phone, /^It crackled under/);
+  await expect(main(page)).toContainText(loosely('it gave way at 1200 mm'));
+  await go(page, '/plan/demo-plan-sprit');
+  await expect(main(page)).toContainText('Sprit no. 1 of this plan gave way');
+  await go(page, '/record');
+  await row(page, sprit).tap();
+  await follow(phone, 'Test it');
+  await press(phone, 'Hang a weight');
+
+  await press(phone, 'Ready: read before the weight');
   for (const figure of ['3', '18', '5']) await dialReads(phone, figure);
   await expect(main(page)).toContainText(loosely('It stayed 2 mm down'));
   await go(page, '/record');

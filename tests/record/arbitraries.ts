@@ -13,6 +13,7 @@ import {
 } from '#shared/record/entry.ts';
 import { lotKinds } from '#shared/record/lot.ts';
 import type { OvenLoadHeader } from '#shared/record/oven-load.ts';
+import { gaveWays } from '#shared/record/proof.ts';
 import { starterChecklists } from '#shared/reference/starter-checklists.ts';
 import { starterCloths } from '#shared/reference/starter-cloths.ts';
 import { starterReleases } from '#shared/reference/starter-releases.ts';
@@ -203,6 +204,17 @@ const bodies: { [K in EntryKind]: fc.Arbitrary<{ kind: K }> } = {
       expected: mass,
     },
     { requiredKeys: ['kind', 'station', 'force', 'narrower', 'length'] },
+  ),
+  gaveWay: fc.record(
+    {
+      kind: kind('gaveWay'),
+      how: fc.constantFrom(...gaveWays),
+      mass,
+      at: mass,
+      place: mass,
+      test: fc.constantFrom('first', 'second'),
+    },
+    { requiredKeys: ['kind', 'how', 'mass', 'at'] },
   ),
   disposition: fc.record({ kind: kind('disposition'), outcome: fc.constantFrom('good', 'rework', 'scrap') }),
   rating: fc.record({

@@ -69,6 +69,14 @@ export const kindWords: Record<FactorKind, KindWords> = {
     asks: 'Counts a tube that was bent under a weight, by cloth: its modulus along over the one planned.',
     source: 'beam theory, Gere and Timoshenko',
   },
+  ring: {
+    title: 'Stiffness around, against plan',
+    quantity: 'fraction',
+    digits: 0,
+    formula: 'force / (length × narrower) / ring stiffness planned',
+    asks: 'Counts a tube that was squeezed between two flats, by cloth.',
+    source: 'Roark, Formulas for Stress and Strain, circular rings',
+  },
   workingRate: {
     title: 'Working rate',
     quantity: 'massRate',

@@ -11,6 +11,7 @@ export const factorKinds = [
   'fiberVolume',
   'plyThickness',
   'stiffness',
+  'ring',
   'workingRate',
   'arealWeight',
   'overshoot',
@@ -91,6 +92,7 @@ const rules: Record<Exclude<FactorKind, 'overshoot'>, Rule> = {
       curedPlyThickness({ arealWeight, fiberDensity, fiberVolumeFraction: bookFiber }),
   },
   stiffness: { value: (m) => m.stiffness, group: ({ build }) => build.cloth, book: () => 1 },
+  ring: { value: (m) => m.ring, group: ({ build }) => build.cloth, book: () => 1 },
   workingRate: { value: (m) => m.workingRate, group: () => '' },
   arealWeight: { value: realArealWeight, group: lotOf, book: ({ arealWeight }) => arealWeight },
 };

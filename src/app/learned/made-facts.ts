@@ -1,7 +1,7 @@
 import { factorOf } from '#app/proof/results.ts';
 import { laminateByWeight } from '#app/results/by-weight.ts';
 import type { AllSummaries } from '#app/state/all-summaries.ts';
-import { ratioError } from '#calc';
+import { ratioError, spread } from '#calc';
 import type { RatingOf } from '#shared/record/entry.ts';
 import type { BuildSummary, OvenSummary } from '#shared/record/summary.ts';
 
@@ -18,6 +18,8 @@ export interface Made {
   plyThickness?: number;
   /** Stiffness in proof tests over what the plan's wall foretold */
   stiffness?: number;
+  /** The same around, from squeezes */
+  ring?: number;
   /** Film that stayed inside, kg; 0 where the release has none */
   filmLeft?: number;
   /** Left in cups and on gloves, as weighed, kg a cup */
@@ -108,6 +110,7 @@ export function madeOf(build: BuildSummary, ovens: ReadonlyMap<string, OvenSumma
       filmLeft: filmLeft(build),
       plyThickness: wall === undefined || plies === undefined ? undefined : wall / plies,
       stiffness: factorOf(build.proof ?? [])?.factor,
+      ring: build.rings && spread({ values: build.rings }).median,
       workingRate: workingRate(build),
       ...losses(build, weighed && weighed.resin + (build.coreResin ?? 0)),
       ...cure(build, ovens),

@@ -12,6 +12,7 @@ import { Caution, Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
 import { NoPlan } from '#app/wall/no-plan.tsx';
 import { FittingMargins } from './fitting-margins.tsx';
+import { GaveWayBefore } from './gave-way-before.tsx';
 import { HowReckoned } from './how-reckoned.tsx';
 import { JustTaken } from './just-taken.tsx';
 import { capital, factorWords, place } from './load-words.ts';
@@ -142,6 +143,7 @@ function Body({ doc, checked, least }: { doc: string; checked: CheckedPlan; leas
   return (
     <>
       <Answer checked={checked} least={least} />
+      <GaveWayBefore doc={doc} />
       <JustTaken doc={doc} now={{ margin: least.margin, mass: tubeMassOf(checked.tube) }} />
       <Along checked={checked} least={least} picked={picked} />
       {!checked.checks.strengthsKnown && (

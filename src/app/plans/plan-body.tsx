@@ -1,6 +1,7 @@
 import { LimitWarnings } from '#app/cure/limit-warnings.tsx';
 import { tapeSays } from '#app/cure/tape-words.ts';
 import { PlanCost } from '#app/ledger/cost-line.tsx';
+import { GaveWayBefore } from '#app/loads/gave-way-before.tsx';
 import { PlanLoads } from '#app/loads/plan-loads.tsx';
 import { LinkButton } from '#app/parts/action.tsx';
 import { Figures, Lines } from '#app/parts/figure.tsx';
@@ -106,6 +107,7 @@ export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; ma
   const limits = planLimits(plan, materials);
   return (
     <>
+      <GaveWayBefore doc={doc} />
       {hasWall(plan) ? <PlanWall plan={plan} doc={doc} /> : <PlainFigures estimate={estimate} />}
       {planCautions(plan, materials).map((c) => (
         <Warning key={c.title} kind="amber" title={c.title}>
@@ -113,8 +115,8 @@ export function PlanBody({ doc, plan, materials }: { doc: string; plan: Plan; ma
         </Warning>
       ))}
       <AlongIt doc={doc} />
-      {plan.wall && <ClothWork doc={doc} />}
       <PlanLoads doc={doc} plan={plan} />
+      {plan.wall && <ClothWork doc={doc} />}
       <TapeWork doc={doc} />
       <h2>Cure</h2>
       <ScheduleLine schedule={plan.schedule} limits={limits} />

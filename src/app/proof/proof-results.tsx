@@ -4,9 +4,18 @@ import { BigFigure, Lines } from '#app/parts/figure.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
 import { show, showSplit } from '#app/state/show.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
-import { isSet, type ProofTest, proofTests, ringOf, type Stiffness, setOf, stiffnessOf } from './results.ts';
+import {
+  isSet,
+  isTested,
+  type ProofTest,
+  proofTests,
+  ringOf,
+  type Stiffness,
+  setOf,
+  stiffnessOf,
+} from './results.ts';
 import { heldFrom } from './setup.ts';
-import { at, layWords, wayWords } from './words.ts';
+import { at, gaveWayWords, layWords, wayWords } from './words.ts';
 
 /** Two dials of one tube should tell one story: further apart than this is a slip (common practice, no source). */
 const apart = 0.1;
@@ -113,6 +122,17 @@ function Test({ test, big, plain }: { test: ProofTest; big: boolean; plain: bool
   );
 }
 
+/** What it did not bear comes before what it bore. */
+function GaveWays({ state }: { state: BuildState }) {
+  return state.gaveWay.map(({ root, entry: { how, mass, at: hung, place } }) => (
+    <Warning key={root} kind="stop" title={`${gaveWayWords[how]} under ${show(mass, 'hungMass')}`}>
+      Hung at {at(hung)}
+      {place !== undefined && `, it gave way at ${at(place)}`}. Look it over from end to end, inside too. It
+      bears less now than it did.
+    </Warning>
+  ));
+}
+
 function Squeezes({ state, plain }: { state: BuildState; plain: boolean | undefined }) {
   if (state.squeezeTests.length === 0) return null;
   const Head = plain ? 'h3' : 'h2';
@@ -141,6 +161,7 @@ export function ProofResults({ state, plain }: { state: BuildState; plain?: bool
   const tests = proofTests(state).reverse();
   return (
     <>
+      <GaveWays state={state} />
       {tests.map((test, i) => (
         <Test key={test.key} test={test} big={i === 0 && !plain} plain={plain} />
       ))}
@@ -148,9 +169,6 @@ export function ProofResults({ state, plain }: { state: BuildState; plain?: bool
     </>
   );
 }
-
-export const isTested = ({ proofLoads, squeezeTests }: BuildState): boolean =>
-  proofLoads.length > 0 || squeezeTests.length > 0;
 
 /** The tests in a record, with what they do not say. */
 export function Tested({ state }: { state: BuildState }) {

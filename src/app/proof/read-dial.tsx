@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import { Action, Secondary } from '#app/parts/action.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
 import { Keyed } from '#app/parts/keyed.tsx';
@@ -9,8 +10,10 @@ import { recordUndoable } from '#app/state/undo.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { unitFor } from '#shared/units/quantity.ts';
 import { expectedEach, plannedModulus } from './bend.ts';
+import { GaveWaySheet, type HowItGave } from './gave-way.tsx';
 import type { PlannedOfBuild } from './planned-of-build.ts';
 import {
+  gaveWayDraft,
   nextReading,
   type Phase,
   proofDrafts,
@@ -19,7 +22,7 @@ import {
   withoutLast,
   withReading,
 } from './running.ts';
-import { at, letters, phaseWords } from './words.ts';
+import { at, gaveWayWords, letters, phaseWords } from './words.ts';
 
 interface Props {
   state: BuildState;
@@ -34,15 +37,17 @@ const farther = 1.6;
 const kilograms = (running: Running) => show(running.setup.mass, 'hungMass');
 
 /** Writes the test down, with as many readings as there are. */
-async function enter({ state, planned, running, onDone }: Props): Promise<void> {
+async function enter({ state, planned, running, onDone }: Props, gave?: HowItGave): Promise<void> {
   const { tube } = planned;
   const { setup } = running;
   const drafts = proofDrafts(state.header.id, running, {
     each: (place) => (tube ? expectedEach(tube, setup, place) : undefined),
     modulus: tube && plannedModulus(tube, setup),
   });
+  if (gave) drafts.push(gaveWayDraft(state.header.id, running, gave));
   if (drafts.length > 0) {
-    const said = `Proof test: ${kilograms(running)} at ${at(setup.hangAt)}`;
+    const ended = gave ? gaveWayWords[gave.how] : 'Proof test';
+    const said = `${ended}: ${kilograms(running)} at ${at(setup.hangAt)}`;
     if (!(await recordUndoable(drafts, { said }))) return;
   }
   setRunning(state.header.id, undefined);
@@ -68,6 +73,7 @@ function Reading(props: Props & { next: NonNullable<ReturnType<typeof nextReadin
   const { state, planned, running, onDone, next } = props;
   const { id, name, number } = state.header;
   const figure = useTypedFigure({ quantity: 'dial', min: 0, max: 5 });
+  const gaveWay = useSignal(false);
   const si = figure.si.value;
   const unit = unitFor('dial', settings.value.units);
   const before = running.before[next.dial]?.si ?? 0;
@@ -105,6 +111,9 @@ function Reading(props: Props & { next: NonNullable<ReturnType<typeof nextReadin
             </HoldAction>
           )}
           {next.phase === 'after' && <Secondary onPress={() => enter(props)}>Not again</Secondary>}
+          {next.phase !== 'before' && (
+            <Secondary onPress={() => (gaveWay.value = true)}>It gave way</Secondary>
+          )}
           <Action onPress={take} not={si === undefined ? 'Type what it reads' : undefined}>
             {si === undefined ? '' : `It reads ${show(si, 'dial')}`}
           </Action>
@@ -120,6 +129,14 @@ function Reading(props: Props & { next: NonNullable<ReturnType<typeof nextReadin
         label={`${phaseWords[next.phase]}, dial reads, ${unit}`}
         says={figure.problem.value ?? doubt}
       />
+      {gaveWay.value && (
+        <GaveWaySheet
+          mass={running.setup.mass}
+          length={state.header.tubeLength ?? 15}
+          onWrite={(gave) => enter(props, gave)}
+          onClose={() => (gaveWay.value = false)}
+        />
+      )}
     </Screen>
   );
 }

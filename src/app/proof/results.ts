@@ -94,3 +94,6 @@ export function ringOf({ force, length, narrower, expected }: EntryOf<'squeezeTe
   const ring = force / length / narrower;
   return { ring, factor: expected === undefined ? undefined : ring / expected };
 }
+
+export const isTested = ({ proofLoads, squeezeTests, gaveWay }: BuildState): boolean =>
+  proofLoads.length + squeezeTests.length + gaveWay.length > 0;

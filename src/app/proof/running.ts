@@ -1,6 +1,7 @@
 import { type Signal, signal } from '@preact/signals';
 import * as z from 'zod/mini';
 import type { EntryDraft } from '#shared/record/entry.ts';
+import type { HowItGave } from './gave-way.tsx';
 import { heldRecord, type Setup } from './setup.ts';
 
 export const phases = ['before', 'under', 'after'] as const;
@@ -89,6 +90,20 @@ export interface Expecting {
 }
 
 const near = (meters: number) => Math.round(meters * 1e9) / 1e9;
+
+/** How a test ended that the tube did not bear. */
+export function gaveWayDraft(build: string, { test, setup }: Running, { how, place }: HowItGave): EntryDraft {
+  return {
+    kind: 'gaveWay',
+    subject: build,
+    how,
+    mass: setup.mass,
+    at: setup.hangAt,
+    test,
+    held: heldRecord(setup),
+    ...(place && { place: place.si, typed: { place: place.typed } }),
+  };
+}
 
 /**
  * One entry for each dial. Which way a dial counts is its own affair: what moved under the weight went the way that

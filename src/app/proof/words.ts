@@ -1,7 +1,14 @@
 import { show } from '#app/state/show.ts';
+import type { GaveWay } from '#shared/record/proof.ts';
 import type { Setup } from './setup.ts';
 
 export const letters = ['A', 'B', 'C'] as const;
+
+export const gaveWayWords: Record<GaveWay, string> = {
+  crackled: 'It crackled',
+  dented: 'It dented',
+  broke: 'It broke',
+};
 
 export const heldWords = {
   rests: 'Two rests',

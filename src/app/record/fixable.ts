@@ -1,5 +1,7 @@
 import type { QuantityOptions } from '#app/parts/quantity-input.ts';
+import { gaveWayWords } from '#app/proof/words.ts';
 import type { Entry } from '#shared/record/entry.ts';
+import { gaveWays } from '#shared/record/proof.ts';
 import { outcomeWords } from './say-entry.ts';
 
 /** A number of an entry that can be put right. */
@@ -48,6 +50,16 @@ const squeezeNumbers: readonly NumberField[] = [
   { key: 'narrower', label: 'Narrower by', options: { quantity: 'dial', positive: true, max: 1 } },
 ];
 
+const gaveWayNumbers: readonly NumberField[] = [
+  { key: 'mass', label: 'Weight that hung', options: { quantity: 'hungMass', positive: true, max: 1000 } },
+  {
+    key: 'place',
+    label: 'Where it gave way, from end 0',
+    options: optional({ quantity: 'length', min: 0, max: 15 }),
+  },
+];
+const asGaveWay = gaveWays.map((value) => ({ value, label: gaveWayWords[value] }));
+
 /** What of an entry can be put right besides its time. What is not here is struck out and entered anew. */
 export function fixable(entry: Entry): Fixable {
   switch (entry.kind) {
@@ -88,6 +100,8 @@ export function fixable(entry: Entry): Fixable {
       return { ...nothing, numbers: proofNumbers };
     case 'squeezeTest':
       return { ...nothing, numbers: squeezeNumbers };
+    case 'gaveWay':
+      return { numbers: gaveWayNumbers, words: [{ key: 'how', label: 'What it did', words: asGaveWay }] };
     case 'edgeMark':
       return {
         ...nothing,

@@ -1,5 +1,6 @@
 import { offWords } from '#app/cutting/edge-words.ts';
 import { wallOfBuild } from '#app/cutting/plan-of-build.ts';
+import { gaveWayWords } from '#app/proof/words.ts';
 import { ratingNames, ratingWords } from '#app/results/rating-words.ts';
 import { show } from '#app/state/show.ts';
 import { weighingOf } from '#app/weigh/weights.ts';
@@ -147,6 +148,11 @@ function describeKnown(subject: Subject, e: Entry): Described {
       return {
         what: `Squeezed with ${show(e.force, 'force')} over ${show(e.length, 'length')} at ${show(e.station, 'length', 0)}: narrower by`,
         value: show(e.narrower, 'dial'),
+      };
+    case 'gaveWay':
+      return {
+        what: `${gaveWayWords[e.how]} under ${show(e.mass, 'hungMass')} hung at ${show(e.at, 'length', 0)}`,
+        ...(e.place !== undefined && { value: `at ${show(e.place, 'length', 0)}` }),
       };
     case 'edgeMark':
       return {

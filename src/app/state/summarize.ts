@@ -1,6 +1,6 @@
 import { planOfBuild } from '#app/cutting/plan-of-build.ts';
 import { hardenerPerResin } from '#app/mix/recipe.ts';
-import { pointsOf } from '#app/proof/results.ts';
+import { pointsOf, ringOf } from '#app/proof/results.ts';
 import { wallsMeasured } from '#app/results/by-thickness.ts';
 import { fiberMassFraction, resinForCloth } from '#calc';
 import type { BuildHeader } from '#shared/record/build.ts';
@@ -74,6 +74,22 @@ function plannedMass(header: BuildHeader): number {
 }
 
 /** What it was made of, and how thick that came out. */
+/** How it bore being squeezed, and what it gave way under. */
+function tested({ squeezeTests, gaveWay }: BuildState) {
+  const rings = squeezeTests.flatMap(({ entry }) => ringOf(entry).factor ?? []);
+  return {
+    ...(rings.length > 0 && { rings }),
+    ...(gaveWay.length > 0 && {
+      gaveWay: gaveWay.map(({ entry: { how, mass, at, place } }) => ({
+        how,
+        mass,
+        at,
+        ...(place !== undefined && { place }),
+      })),
+    }),
+  };
+}
+
 function made(state: BuildState) {
   const { cloth, clothArea, resin, release, tape, plies } = state.header;
   const walls = wallsMeasured(state).map((w) => w.wall);
@@ -88,6 +104,7 @@ function made(state: BuildState) {
     ...(plies !== undefined && { plies }),
     ...(walls.length > 0 && { wall: sum(walls) / walls.length }),
     ...(proof.length > 0 && { proof }),
+    ...tested(state),
     draws: drawsOf(state),
   };
 }

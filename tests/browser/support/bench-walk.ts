@@ -87,6 +87,7 @@ export const benchScreens: readonly BenchScreen[] = [
   { name: 'proof test', at: '/proof/cured' },
   { name: 'proof test, keypad', at: '/proof/cured', open: press(/^Ready: read/) },
   { name: 'proof test, keypad, wrong', at: '/proof/cured', open: type('99999999') },
+  { name: 'gave way sheet', at: '/proof/cured', open: gaveWay },
   { name: 'squeeze an end', at: '/proof/cured/squeeze' },
   { name: 'squeeze an end, keypad', at: '/proof/cured/squeeze', open: press(/^Squeezed: type/) },
   { name: 'judge sheet', at: '/build/trimmed', open: press('Judge the tube') },
@@ -108,6 +109,17 @@ async function logChip(page: Page): Promise<void> {
 
 async function ticked(page: Page): Promise<void> {
   await page.locator('.step-done .step-press').first().click();
+}
+
+/** The readings before stay typed from the screens before this one. */
+async function gaveWay(page: Page): Promise<void> {
+  const key = page.getByRole('button', { name: 'It gave way', exact: true });
+  for (let i = 0; i < 3 && !(await key.isVisible()); i++) {
+    await type('9')(page);
+    await page.locator('.action').last().click();
+    await page.waitForTimeout(400);
+  }
+  await key.click();
 }
 
 async function firstEdge(page: Page): Promise<void> {
