@@ -72,15 +72,15 @@ function Fields({ draft, length }: { draft: AskedDraft; length: number }) {
         hint="under the loads with their load factor; may stay empty"
       />
       <QuantityField
-        label="Free length"
+        label="Longest stretch nothing keeps round"
         ask={<Ask term="wall-buckling" asks="What is wall buckling?" />}
         input={draft.freeLength}
-        hint={`between what keeps the wall round; empty: all of it, ${place(length)}`}
+        hint={`from rib, plug or fitting to the next; empty: all of it, ${place(length)}`}
       />
       <QuantityField
-        label="Strength kept in compression"
+        label="Strength left when pressed"
         input={draft.compressionKept}
-        hint={`of what the sheet says, by a wet layup; empty: ${Math.round(100 * compressionKept)} %`}
+        hint={`share of the data sheet’s compression strength that hand layup keeps; empty: ${Math.round(100 * compressionKept)} %`}
       />
       <QuantityField
         label="A ply ends over"

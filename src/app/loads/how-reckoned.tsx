@@ -18,7 +18,7 @@ export function HowReckoned({ checked, least }: { checked: CheckedPlan; least: L
         ['Its loads are times', factorWords(one?.loadFactor ?? 1)],
         ['They may grow (reserve)', reserve > 99 ? 'over 99 times' : `${reserve.toFixed(2)} times`],
         ['Safety factor', factorWords(safetyFactor)],
-        ['Free length of the wall', place(loads.freeLength ?? tube.length)],
+        ['Longest stretch nothing keeps round', place(loads.freeLength ?? tube.length)],
         ['Margin', marginWords(least.margin)],
       ]}
       source="Gere and Timoshenko, Mechanics of Materials (beam); Kaw, Mechanics of Composite Materials (plies); Timoshenko and Gere, Theory of Elastic Stability (column); NASA SP-8007 (wall buckling); Brazier 1927 (ovalization)"

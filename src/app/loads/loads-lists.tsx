@@ -82,8 +82,8 @@ function askedLines(loads: LoadPlan, length: number): [title: string, value: str
   return [
     ['Safety factor', safetyFactor === undefined ? 'not set yet' : factorWords(safetyFactor)],
     ['Most it may go aside', mostDeflection === undefined ? 'no limit' : place(mostDeflection)],
-    ['Free length', place(freeLength ?? length)],
-    ['Kept in compression', show(kept ?? compressionKept, 'fraction', 0)],
+    ['Nothing keeps it round over', place(freeLength ?? length)],
+    ['Strength left when pressed', show(kept ?? compressionKept, 'fraction', 0)],
     ...(dropTaper === undefined
       ? []
       : [['A ply ends over', `${factorWords(dropTaper)} times its thickness`] as [string, string]]),

@@ -60,6 +60,9 @@ export function pastSentence(lot: Lot, at: number): string | undefined {
   return past && `${asSentence(past)}.`;
 }
 
+const goneWords = (runsOut: number, at: number) =>
+  dayWords(runsOut) === dayWords(at) ? 'all but gone' : `at this pace gone by ${dayWords(runsOut)}`;
+
 /** What ends it first, for its line on the shelf. */
 export function endWords(lot: Lot, draws: readonly LotDraw[], at: number): string {
   if (leftIn(lot, draws) <= 0) return 'Empty by the record: count it, or say that it is used up';
@@ -68,7 +71,7 @@ export function endWords(lot: Lot, draws: readonly LotDraw[], at: number): strin
   const best = bestBy(lot);
   const runsOut = runsOutAt(lot, draws, at);
   const goodUntil = best && `good until ${dayWords(best.at)}`;
-  const gone = runsOut !== undefined && `at this pace gone by ${dayWords(runsOut)}`;
+  const gone = runsOut !== undefined && goneWords(runsOut, at);
   const first = best && runsOut !== undefined && best.at < runsOut ? [goodUntil] : [gone, goodUntil];
   const said = [lot.openedAt === undefined ? 'not opened' : '', ...first].filter(Boolean).join(', ');
   return asSentence(said);

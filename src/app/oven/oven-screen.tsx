@@ -49,7 +49,7 @@ function OvenFigures({ results, at }: { results: OvenResults; at: OvenNow }) {
           { value: formatClockTime(at.offAt), label: offWords(at) },
           {
             value: results.part.length < 2 ? '–' : rateFigure(results.steepest),
-            label: 'steepest read',
+            label: 'fastest rise',
           },
         ]}
       />

@@ -23,4 +23,18 @@ export const stiffnessTerms: readonly Term[] = [
     says: 'A thin wall lets a tube go flat between two fingers. A tube that goes flat bends and buckles early, and a clamp crushes it. Fibers round the tube and a thicker wall help most.',
     Picture: picture.Squeezed,
   },
+  {
+    id: 'proof-test',
+    name: 'Proof test',
+    also: 'proof load, bend test, hang a weight, dial',
+    says: 'A known weight hung on the finished tube, and how far it goes down read beside what the plan says. Off again, a sound tube goes back to where it lay. It tells stiffness, and that it bore this once.',
+    Picture: picture.ProofTest,
+  },
+  {
+    id: 'effective-modulus',
+    name: 'Effective modulus',
+    also: 'real stiffness, against plan, modulus, E',
+    says: 'What the fibers and resin of your own tube really gave along it, told by how far a weight bent it. The plan goes by a book’s figure. Three tubes tested tell what your hands and your cloth make of it.',
+    Picture: picture.AgainstPlan,
+  },
 ];

@@ -44,3 +44,38 @@ export function Squeezed() {
     </Drawing>
   );
 }
+
+export function ProofTest() {
+  return (
+    <Drawing says="A tube on two rests with a weight hung from its middle, and a dial that reads how far it goes down">
+      <path class="word-ink word-tint" d="M30 40C110 58 210 58 290 40L290 52C210 70 110 70 30 52Z" />
+      <path class="word-ink" d="M44 56L34 84H54ZM276 56L266 84H286Z" />
+      <path class="word-thin" d="M160 66V92" />
+      <path class="word-ink word-tint" d="M146 92H174L180 116H140Z" />
+      <circle class="word-ink" cx="160" cy="20" r="13" />
+      <path class="word-blue" d="M160 20L167 13M160 33V53" />
+      <Label x={196} y={112} at="start">
+        known weight
+      </Label>
+      <Label x={182} y={24} at="start">
+        dial
+      </Label>
+    </Drawing>
+  );
+}
+
+export function AgainstPlan() {
+  return (
+    <Drawing says="The line the plan draws of a tube under a weight, dashed, and a little lower the line your own tube takes">
+      <path class="word-ink" d="M30 20V78" />
+      <path class="word-thin" stroke-dasharray="6 5" d="M30 44C140 44 220 52 284 72" />
+      <path class="word-blue" d="M30 44C140 44 216 60 280 98" />
+      <Label x={206} y={42} at="start">
+        by plan
+      </Label>
+      <Label x={150} y={98} strong>
+        yours
+      </Label>
+    </Drawing>
+  );
+}
