@@ -72,24 +72,35 @@ export class Writer {
   private async toBoth(records: readonly Prepared[], photos: readonly StoredPhoto[]): Promise<void> {
     await this.lines.ready;
     for (const { key } of records) this.watched?.add(key);
+    const json = records.map((r) => r.json);
+    let line: Promise<void> | undefined;
     await this.connection.transact([...stores], 'readwrite', async (transaction) => {
-      // Asked for along with the rest: every answer waited for by itself is felt at each press.
-      const before = this.markBefore(transaction);
-      before.catch(() => {});
-      await checkCorrections(transaction, records);
-      await putAll(transaction, records, photos);
-      await this.mark(transaction, records, await before);
+      // All is asked in one go, and all written in one: every answer waited for by itself is felt at each press.
+      const [fresh, before] = await Promise.all([
+        freshOf(transaction, records),
+        this.markBefore(transaction),
+        checkCorrections(transaction, records),
+      ]);
+      await putAll(transaction, fresh, photos, () => this.mark(transaction, records, before));
+      // Only the disk can refuse it now, so the line goes there beside the commit. What the database then does not
+      // take is held on the screen as not saved; should the app end before it is, the next opening has the line.
+      if (photos.length > 0) return;
+      line = this.lines.append(json);
+      line.catch(() => {});
     });
-    // First, so that a line that speaks of a photo never stands in the second copy without it.
-    await this.lines.keepPhotos(photos);
-    await this.lines.append(records.map((r) => r.json));
+    if (!line) {
+      // First, so that a line that speaks of a photo never stands in the second copy without it.
+      await this.lines.keepPhotos(photos);
+      line = this.lines.append(json);
+    }
+    await line;
     this.tabs.tell(touched(records), this.ids.greatest());
   }
 
   /** Takes records and photos out of the second copy into the database. They were let in once: only their absence is checked. */
   async takeBack(records: readonly Prepared[], photos: readonly StoredPhoto[] = []): Promise<void> {
-    await this.connection.transact([...stores], 'readwrite', (transaction) =>
-      putAll(transaction, records, photos),
+    await this.connection.transact([...stores], 'readwrite', async (transaction) =>
+      putAll(transaction, await freshOf(transaction, records), photos),
     );
     this.tabs.tell(touched(records), this.ids.greatest());
   }
@@ -100,14 +111,14 @@ export class Writer {
     return transaction.objectStore('meta').get(this.markKey()) as Promise<SlotMark | undefined>;
   }
 
-  private async mark(
+  private mark(
     transaction: Writing,
     records: readonly Prepared[],
     before: SlotMark | undefined,
-  ): Promise<void> {
+  ): Promise<unknown> {
     const tail = [...(before?.tail ?? []), ...records.slice(-tailLength).map((r) => r.key)];
     const mark: SlotMark = { tail: tail.slice(-tailLength), greatestId: this.ids.greatest() };
-    await transaction.objectStore('meta').put(mark, this.markKey());
+    return transaction.objectStore('meta').put(mark, this.markKey());
   }
 }
 
@@ -125,11 +136,8 @@ async function checkCorrections(transaction: Writing, records: readonly Prepared
   );
 }
 
-async function putAll(
-  transaction: Writing,
-  records: readonly Prepared[],
-  photos: readonly StoredPhoto[],
-): Promise<void> {
+/** What is not stored yet; the same again is no news, another under the same id is refused. */
+async function freshOf(transaction: Writing, records: readonly Prepared[]): Promise<Prepared[]> {
   const fresh: Prepared[] = [];
   for (const [i, before] of (await storedOf(transaction, records)).entries()) {
     const record = records[i];
@@ -138,13 +146,25 @@ async function putAll(
       throw refuse(`${record.key} is stored with other content`);
     if (!before) fresh.push(record);
   }
-  for (let i = 0; i < fresh.length; i += atOnce) {
-    const some = fresh.slice(i, i + atOnce);
-    await Promise.all(some.map(({ store, value }) => transaction.objectStore(store).add(value)));
+  return fresh;
+}
+
+async function putAll(
+  transaction: Writing,
+  fresh: readonly Prepared[],
+  photos: readonly StoredPhoto[],
+  mark?: () => Promise<unknown>,
+): Promise<void> {
+  const add = ({ store, value }: Prepared) => transaction.objectStore(store).add(value);
+  let rest = 0;
+  for (; fresh.length - rest > atOnce; rest += atOnce) {
+    await Promise.all(fresh.slice(rest, rest + atOnce).map(add));
   }
   const subjects = new Set(fresh.flatMap(subjectOf));
   const kept = await Promise.all(photos.map((p) => transaction.objectStore('photos').getKey(p.hash)));
   await Promise.all([
+    ...fresh.slice(rest).map(add),
+    mark?.(),
     ...photos.filter((_, i) => kept[i] === undefined).map((p) => transaction.objectStore('photos').put(p)),
     ...[...subjects].flatMap((subject) => [
       transaction.objectStore('summaries').delete(subject),

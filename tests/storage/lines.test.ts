@@ -3,7 +3,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { decodeLines, encodeLines } from '#storage/lines-text.ts';
 import { openStore } from '#storage/open-store.ts';
 import type { Store } from '#storage/store.ts';
-import { cleanUp, cloth, name, note, open, ovenLoad, photo, state, summarize } from './samples.ts';
+import { cleanUp, cloth, name, note, open, outcome, ovenLoad, photo, state, summarize } from './samples.ts';
 
 afterEach(cleanUp);
 
@@ -112,6 +112,35 @@ describe('the lines file', () => {
     await again.close();
     expect(await linesBytes()).toEqual(whole);
     expect(await (await open()).compared).toEqual({ database: 0, lines: 0 });
+  });
+
+  it('keeps a press that the database lost at its commit: a second go writes it once, or the next opening has it', async () => {
+    const { store } = await filled();
+    const { put } = IDBObjectStore.prototype;
+    IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...args) {
+      const { transaction } = this;
+      const request = put.apply(this, args);
+      // Its last request of all.
+      if (String(args[1]).startsWith('dropped'))
+        request.addEventListener('success', () => transaction.abort());
+      return request;
+    };
+    const refused = await Promise.all([
+      outcome(store.write({ entries: [record(8)] })),
+      outcome(store.write({ entries: [record(9)] })),
+    ]).finally(() => {
+      IDBObjectStore.prototype.put = put;
+    });
+    expect(refused).toEqual(['failed', 'failed']);
+    expect((await store.entries('o1')).length).toBe(8);
+    expect(await outcome(store.write({ entries: [record(8)] }))).toBe('written');
+    expect((await store.entries('o1')).length).toBe(9);
+    await store.close();
+    const again = await open();
+    expect(await again.compared).toEqual({ database: 1, lines: 0 });
+    expect((await again.entries('o1')).map((e) => e.ok && e.value.id)).toEqual(
+      many(0, 10).map(({ id }) => id),
+    );
   });
 
   it('gives the database its lost end back', async () => {
