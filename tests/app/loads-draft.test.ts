@@ -94,6 +94,18 @@ describe('a load as it is typed', () => {
 });
 
 describe('supports and fittings as they are typed', () => {
+  test('a second support begins as a rest at the end that nothing holds', () => {
+    const begun = (...at: number[]) => {
+      const others = at.map((place, i) => ({ id: `held-${i}`, holds: 'rests' as const, at: place }));
+      const draft = supportDraft(undefined, tube, others);
+      return [draft.holds.value, draft.at.si.value];
+    };
+    expect(begun()).toEqual(['builtIn', 0]);
+    expect(begun(0)).toEqual(['rests', tube]);
+    expect(begun(0, tube / 3)).toEqual(['rests', tube]);
+    expect(begun(tube)).toEqual(['rests', 0]);
+  });
+
   test('a sleeve needs its length, and what else it holds is kept', () => {
     const draft = supportDraft(undefined, tube);
     draft.holds.value = 'sleeve';

@@ -25,7 +25,7 @@ function forceRows(forces: StationForces, section: WallSection): string[][] {
     ['Shear', show(Math.abs(shear), 'force')],
     ...(torque === 0 ? [] : [['Torque', show(Math.abs(torque), 'moment')]]),
     ...(axial === 0 ? [] : [[axial < 0 ? 'Pressed along' : 'Pulled along', show(Math.abs(axial), 'force')]]),
-    ['Shear flow at the neutral axis', show(shearFlow(section, forces), 'lineLoad')],
+    ['Shear flow at the neutral axis', show(Number(shearFlow(section, forces).toPrecision(3)), 'lineLoad')],
     ['Wall, thinnest', show(section.wallMin, 'thickness')],
   ];
 }

@@ -13,11 +13,23 @@ export interface SupportDraft {
   holdsAxial: Signal<boolean>;
 }
 
-export function supportDraft(support: Support | undefined, length: number): SupportDraft {
+/** What is likeliest next: held fast at end 0, then resting at the end that nothing holds yet. */
+function likely(others: readonly Support[], length: number): Pick<Support, 'holds' | 'at'> {
+  if (others.length === 0) return { holds: 'builtIn', at: 0 };
+  const near = (place: number) => others.some(({ at }) => Math.abs(at - place) < length / 4);
+  return { holds: 'rests', at: near(length) ? 0 : length };
+}
+
+export function supportDraft(
+  support: Support | undefined,
+  length: number,
+  others: readonly Support[] = [],
+): SupportDraft {
+  const first = support ?? likely(others, length);
   const free = support?.holds === 'builtIn' ? undefined : support;
   return {
-    holds: signal(support?.holds ?? 'builtIn'),
-    at: placeInput(support?.at ?? 0, length),
+    holds: signal(first.holds),
+    at: placeInput(first.at, length),
     length: quantityInput(support?.holds === 'sleeve' ? support.length : undefined, {
       quantity: 'length',
       positive: true,

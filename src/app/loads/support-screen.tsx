@@ -71,10 +71,10 @@ function Fields({ draft }: { draft: SupportDraft }) {
 function Editor({ of, support }: { of: LoadedPlan; support: Support | undefined }) {
   const { found, loads, length, home } = of;
   const key = `${found.doc} support ${support?.id ?? 'new'}`;
-  const draft = keptDraft(key, { support, length }, () => supportDraft(support, length));
   const id = support?.id ?? 'new';
-  const drawn = supportOfDraft(draft, id, length);
   const others = loads.supports.filter((s) => s.id !== id);
+  const draft = keptDraft(key, { support, length }, () => supportDraft(support, length, others));
+  const drawn = supportOfDraft(draft, id, length);
   const save = async () => {
     const made = supportOfDraft(draft, support?.id ?? theStore().newId(), length);
     if (!supportIsGood(draft) || !made) {
