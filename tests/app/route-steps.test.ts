@@ -82,6 +82,13 @@ test('mixing names the cup that comes next', () => {
   expect(actionOf(cupOf('a', 1, 10), 'mix').opens?.label).toBe('Mix cup 2');
 });
 
+test('the way to the next cup leads past one that still stands', () => {
+  expect(actionOf([], 'mix').opens).toMatchObject({ to: '/mix/build-1' });
+  const [started] = cupOf('a', 1, 10);
+  expect(started && actionOf([started], 'mix').opens).toMatchObject({ to: '/mix/build-1' });
+  expect(actionOf(cupOf('a', 1, 10), 'mix').opens).toMatchObject({ to: '/mix/build-1/cups' });
+});
+
 test('films are even only when both were counted and agree', () => {
   const count = (direction: 'in' | 'out', n: number): Event => ({
     minute: 1,

@@ -1,5 +1,6 @@
 import { computed } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { mixAddress } from '#app/build/cups-left.ts';
 import { buildName } from '#app/clocks/clock-list.ts';
 import { ClocksTwin } from '#app/clocks/clocks-twin.tsx';
 import { resinIsWet, runningClocks } from '#app/clocks/running.ts';
@@ -52,7 +53,7 @@ function BenchActions() {
   const mixable = tubeToMix();
   return (
     <>
-      {mixable && <LinkButton to={`/mix/${mixable.header.id}`}>{cupToMix(mixable)}</LinkButton>}
+      {mixable && <LinkButton to={mixAddress(mixable)}>{cupToMix(mixable)}</LinkButton>}
       <Beside>
         {(openBuilds.value.length > 0 || litOven()) && <LinkButton to="/start">Start a tube</LinkButton>}
         <LinkButton to="/timer">Timer</LinkButton>

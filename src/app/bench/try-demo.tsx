@@ -1,3 +1,4 @@
+import { mixAddress } from '#app/build/cups-left.ts';
 import { buildName } from '#app/clocks/clock-list.ts';
 import { Row, Rows } from '#app/parts/rows.tsx';
 import { openBuilds, openOvenLoads } from '#app/state/journals.ts';
@@ -23,7 +24,7 @@ export function TryDemo() {
         )}
         {wet && (
           <Row
-            to={`/mix/${wet.header.id}`}
+            to={mixAddress(wet)}
             title={`Mix the next cup of ${buildName(wet)}`}
             about="Where to stop, gram by gram, and its clock"
           />

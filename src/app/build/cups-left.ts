@@ -20,3 +20,10 @@ export function nextCup(state: BuildState, round: number): NextCup | undefined {
   if (!planned.ok) return { number: cups.length + 1, begun: false };
   return planned.plan.left > 0 ? { number: planned.plan.next.number, begun: false } : undefined;
 }
+
+/** Where that is done: a cup still said to be full must not come up in place of the next one. */
+export function mixAddress(state: BuildState): string {
+  const next = nextCup(state, state.rounds);
+  const follows = next && !next.begun && cupsOf(state, state.rounds).length > 0;
+  return `/mix/${state.header.id}${follows ? '/cups' : ''}`;
+}

@@ -7,7 +7,7 @@ import { repeating } from '#shared/record/checklist.ts';
 import type { ClockState } from '#shared/record/clock-state.ts';
 import type { StageState } from '#shared/record/route-state.ts';
 import { act } from './act.ts';
-import { cupsOf } from './cups-left.ts';
+import { cupsOf, mixAddress } from './cups-left.ts';
 import { filmCount } from './films.ts';
 import { filmsWarning } from './guards.ts';
 import { presentStage, presentStep, routeAddress } from './position.ts';
@@ -49,7 +49,7 @@ function Nearby({ state, stage, ticking }: Props) {
     );
   }
   const cup = repeating.includes(stage.stage) && cupsOf(state, round).length > 0 && cupLabel(state, round);
-  if (cup) return <LinkButton to={`/mix/${id}`}>{cup}</LinkButton>;
+  if (cup) return <LinkButton to={mixAddress(state)}>{cup}</LinkButton>;
   const present = presentStage(state);
   if (!step || !present || present === stage) return null;
   return (

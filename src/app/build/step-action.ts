@@ -3,7 +3,7 @@ import { allMeasured } from '#app/measure/stations.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { EntryOf } from '#shared/record/entry.ts';
 import type { StepState } from '#shared/record/route-state.ts';
-import { nextCup } from './cups-left.ts';
+import { mixAddress, nextCup } from './cups-left.ts';
 import { filmCount } from './films.ts';
 import { allHard, samplesOf } from './samples.ts';
 
@@ -64,7 +64,7 @@ export function stepAction(
       );
     case 'mix': {
       const label = cupLabel(state, round);
-      return screen(`/mix/${id}`, label ?? 'To the cups', label === undefined);
+      return screen(mixAddress(state), label ?? 'To the cups', label === undefined);
     }
     case 'filmsIn':
       return sheet('films', 'Count the films in', filmCount(state, round).in !== undefined);
