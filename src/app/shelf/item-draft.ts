@@ -42,7 +42,8 @@ export interface ItemDraft {
 type Loose = Record<string, unknown>;
 const isLoose = (value: unknown): value is Loose => typeof value === 'object' && value !== null;
 
-function valueAt(body: unknown, path: string): unknown {
+/** What stands at 'potLife.time' of a body. */
+export function valueAt(body: unknown, path: string): unknown {
   return path.split('.').reduce<unknown>((at, key) => (isLoose(at) ? at[key] : undefined), body);
 }
 

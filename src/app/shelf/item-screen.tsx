@@ -10,6 +10,7 @@ import { Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
 import { type Doc, findDoc, saveDoc } from '#app/state/documents.ts';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
+import { differences } from './differences.ts';
 import { FieldRow } from './field-row.tsx';
 import type { Field } from './fields.ts';
 import { askedFields, bodyOf, type ItemDraft, isGood, itemDraft } from './item-draft.ts';
@@ -131,7 +132,7 @@ function Item({ type, found }: { type: ItemType; found: Doc<ItemType> | undefine
         </>
       }
     >
-      {found && <Conflict type={type} doc={found} />}
+      {found && <Conflict type={type} doc={found} table={(bodies) => differences(type, bodies)} />}
       {found && <Typical found={found} />}
       <Fields draft={draft} />
       {found && type === 'cloth' && <InTheWall doc={found.doc} />}
