@@ -10,8 +10,8 @@ const executablePath = await findChromium();
 export default defineConfig({
   testDir: 'tests/browser',
   outputDir: 'test-results',
-  // One more than cores: a good part of every test is waiting for what a glove or a clock does.
-  workers: 3,
+  // One a core: with three at once a tap comes late enough to be taken for another.
+  workers: 2,
   retries: 0,
   forbidOnly: true,
   timeout: 60_000,

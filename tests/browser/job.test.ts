@@ -264,6 +264,7 @@ test('a tube goes from cloth on the scale to its cured weight by touch alone, wi
   await test.step('the record has it, and still has it after a reload', async () => {
     await showsResult();
     await page.reload();
+    await expect(heading(phone)).toHaveText('Upper mast no. 1');
     await showsResult();
     expect(asked).toEqual([]);
   });
