@@ -17,6 +17,8 @@ export default defineConfig({
   timeout: 60_000,
   reporter: [['line'], ['json', { outputFile: 'node_modules/.cache/results/browser.json' }]],
   use: {
+    // Keeping all of the app anew for every test took a quarter of the time: what is about it says 'allow'.
+    serviceWorkers: 'block',
     baseURL: `http://localhost:${PORT}/`,
     launchOptions: { ...(executablePath ? { executablePath } : {}), args: QUIET_FLAGS },
   },

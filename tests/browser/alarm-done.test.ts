@@ -2,6 +2,8 @@ import { expect, type Page, test } from '@playwright/test';
 import { cupOf } from '../app/shop-of.ts';
 import { before, openAt } from './support/one-tube.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 const strip = (page: Page) => page.getByRole('complementary', { name: 'Running clocks' });
 
 test('‘It is done’ on a notification answers its clock', async ({ page, context }) => {

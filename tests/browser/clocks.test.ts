@@ -4,6 +4,8 @@ import { cupOf, type Event, entriesOf, minutes, ticksOf } from '../app/shop-of.t
 import { buildHeader } from '../record/arbitraries.ts';
 import { seed } from './support/seed.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 const strip = (page: Page) => page.getByRole('complementary', { name: 'Running clocks' });
 const heading = (page: Page) => page.getByRole('heading', { level: 1 });
 const beforeMix = ['mandrelPrep', 'release', 'cut', 'setUp'].flatMap((stage) => ticksOf(stage, 0));

@@ -7,6 +7,8 @@ import { backupOf } from './support/backup.ts';
 import { holdDown, phoneOnRealTime } from './support/hands.ts';
 import { seed } from './support/seed.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 const entry = (i: number, rest: object) => ({
   record: 'entry',
   v: 1,

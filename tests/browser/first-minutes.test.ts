@@ -1,5 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 
+test.use({ serviceWorkers: 'allow' });
+
 const heading = (page: Page) => page.getByRole('heading', { level: 1 });
 
 /** Tabs on until a control of this name has the focus, and sees that it shows. */

@@ -14,6 +14,8 @@ import {
 } from './support/hands.ts';
 import { appIsKept, unplug } from './support/offline.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 const main = (page: Page) => page.getByRole('main');
 const row = (page: Page, name: RegExp) => page.getByRole('link', { name });
 

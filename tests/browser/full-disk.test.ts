@@ -6,6 +6,8 @@ import { appIsKept } from './support/offline.ts';
 import { type Host, startHost } from './support/own-host.ts';
 import { SmallDisk, whyNoSmallDisk } from './support/small-disk.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 const why = whyNoSmallDisk();
 test.skip(why !== undefined, why);
 

@@ -4,6 +4,8 @@ import { demoShop } from '../../demo/make-shop.ts';
 import { script } from '../storage/hostile-backups.ts';
 import { backupOf } from './support/backup.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 /** What a person writes freely; the rest are names of the app's own or of other records. */
 const free =
   /^(name|note|text|hint|label|axis|typed|value|station|air|humidity|hardener|resin|mandrel|material)$/;

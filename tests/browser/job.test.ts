@@ -37,6 +37,8 @@ import {
 } from './support/job.ts';
 import { firstVisit, unplug } from './support/offline.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 test.use({ actionTimeout: 8000 });
 
 test('a tube goes from cloth on the scale to its cured weight by touch alone, with no network', async ({

@@ -41,6 +41,8 @@ import { appIsKept } from './support/offline.ts';
 import { type Host, startHost } from './support/own-host.ts';
 import { expectLeft, leftNow, PowerCuts, type Started, timed } from './support/power-cuts.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 let host: Host;
 let profile: string;
 let power: PowerCuts;

@@ -2,6 +2,8 @@ import { expect, test } from '@playwright/test';
 import { servePage } from '../bench/kill-browser.mjs';
 import { faults, runKills } from '../bench/kill-lives.mjs';
 
+test.use({ serviceWorkers: 'allow' });
+
 const kills = 50;
 
 test(`killed ${kills} times at random moments of its work, the app has every line that it acknowledged, whole`, async () => {

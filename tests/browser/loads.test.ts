@@ -9,6 +9,8 @@ import { appIsKept, unplug } from './support/offline.ts';
 import { seed } from './support/seed.ts';
 import { lowerMast, mastBuild, planRevision } from './support/walled.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 const home = '/plan/lower-mast/loads';
 const field = (page: Page, label: string) => page.getByRole('textbox', { name: label, exact: true });
 const main = (page: Page) => page.getByRole('main');

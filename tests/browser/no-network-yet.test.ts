@@ -1,5 +1,7 @@
 import { expect, test } from '@playwright/test';
 
+test.use({ serviceWorkers: 'allow' });
+
 test('says once that it is ready without a network, and on the Data screen ever after', async ({ page }) => {
   await page.goto('/');
   await expect(page.getByText('Ready without a network')).toBeVisible({ timeout: 40_000 });

@@ -11,6 +11,8 @@ import {
   uploadNewerVersion,
 } from './support/upload.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 let host: UploadHost;
 
 test.beforeEach(async () => {

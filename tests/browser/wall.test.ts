@@ -199,11 +199,11 @@ test('at 320 px no label lies on another, on any picture of a wall', async ({ pa
   await page.setViewportSize({ width: 320, height: 700 });
   const phone = await atBench(page);
   await drawLowerMast(phone);
-  expect(await crowded(page)).toEqual([]);
+  await expect.poll(() => crowded(page)).toEqual([]);
   await press(phone, 'Piece is drawn: back to the wall');
   await press(phone, 'Set');
   await write(phone, 'Pressed at', '100');
-  expect(await crowded(page)).toEqual([]);
+  await expect.poll(() => crowded(page)).toEqual([]);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
   expect(wide).toBe(320);
   for (const [i, name] of ['along', 'unrolled', 'cut', 'side', 'flat-1'].entries()) {
@@ -211,7 +211,7 @@ test('at 320 px no label lies on another, on any picture of a wall', async ({ pa
       location.hash = location.hash.replace(/wall.*/, `wall/picture/${to}`);
     }, name);
     await expect(page.getByRole('main').getByRole('img').first()).toBeVisible();
-    expect(await crowded(page), `picture ${i}: ${name}`).toEqual([]);
+    await expect.poll(() => crowded(page), `picture ${i}: ${name}`).toEqual([]);
   }
 });
 
