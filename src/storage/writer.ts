@@ -82,9 +82,11 @@ export class Writer {
         checkCorrections(transaction, records),
       ]);
       await putAll(transaction, fresh, photos, () => this.mark(transaction, records, before));
+      // Lines of several records can be torn half way when the power goes: of a transaction that was not committed
+      // by then, the next opening would bring back a part.
+      if (photos.length > 0 || records.length > 1) return;
       // Only the disk can refuse it now, so the line goes there beside the commit. What the database then does not
       // take is held on the screen as not saved; should the app end before it is, the next opening has the line.
-      if (photos.length > 0) return;
       line = this.lines.append(json);
       line.catch(() => {});
     });

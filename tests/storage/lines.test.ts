@@ -39,6 +39,21 @@ async function loseEntries(...ids: string[]): Promise<void> {
 const record = (i: number) => note(`e${String(i).padStart(5, '0')}`, 'o1', `entry ${i}`);
 const many = (from: number, to: number) => Array.from({ length: to - from }, (_, i) => record(from + i));
 
+/** While `work` runs, every write is lost at its commit. */
+async function whileCommitsFail<T>(work: () => Promise<T>): Promise<T> {
+  const { put } = IDBObjectStore.prototype;
+  IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...args) {
+    const { transaction } = this;
+    const request = put.apply(this, args);
+    // Its last request of all.
+    if (String(args[1]).startsWith('dropped')) request.addEventListener('success', () => transaction.abort());
+    return request;
+  };
+  return work().finally(() => {
+    IDBObjectStore.prototype.put = put;
+  });
+}
+
 async function filled(): Promise<{ store: Store; kept: string[] }> {
   const store = await open();
   await store.write({ headers: [ovenLoad('o1', 5)], revisions: [cloth('d1', 'r1')], entries: many(0, 3) });
@@ -116,21 +131,12 @@ describe('the lines file', () => {
 
   it('keeps a press that the database lost at its commit: a second go writes it once, or the next opening has it', async () => {
     const { store } = await filled();
-    const { put } = IDBObjectStore.prototype;
-    IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...args) {
-      const { transaction } = this;
-      const request = put.apply(this, args);
-      // Its last request of all.
-      if (String(args[1]).startsWith('dropped'))
-        request.addEventListener('success', () => transaction.abort());
-      return request;
-    };
-    const refused = await Promise.all([
-      outcome(store.write({ entries: [record(8)] })),
-      outcome(store.write({ entries: [record(9)] })),
-    ]).finally(() => {
-      IDBObjectStore.prototype.put = put;
-    });
+    const refused = await whileCommitsFail(() =>
+      Promise.all([
+        outcome(store.write({ entries: [record(8)] })),
+        outcome(store.write({ entries: [record(9)] })),
+      ]),
+    );
     expect(refused).toEqual(['failed', 'failed']);
     expect((await store.entries('o1')).length).toBe(8);
     expect(await outcome(store.write({ entries: [record(8)] }))).toBe('written');
@@ -141,6 +147,16 @@ describe('the lines file', () => {
     expect((await again.entries('o1')).map((e) => e.ok && e.value.id)).toEqual(
       many(0, 10).map(({ id }) => id),
     );
+  });
+
+  it('has no line of several records that the database lost at their commit: a part of them could come back', async () => {
+    const { store } = await filled();
+    const before = await linesBytes();
+    const refused = await whileCommitsFail(() => outcome(store.write({ entries: many(8, 10) })));
+    expect(refused).toBe('failed');
+    await store.close();
+    expect(await linesBytes()).toEqual(before);
+    expect(await (await open()).compared).toEqual({ database: 0, lines: 0 });
   });
 
   it('gives the database its lost end back', async () => {
