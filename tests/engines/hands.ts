@@ -148,8 +148,11 @@ export class Hands {
 
 export async function expectNoTroubles(troubles: Promise<string[]>): Promise<void> {
   // A request that nobody answers is what having no network is; a browser tells it as an error.
+  // So is one that its page did not wait for: Firefox tells of a service worker's 'unexpected error' when a page is
+  // left while it loads. A worker that really failed leaves the screen empty, which the hands then stand before.
   // A ResizeObserver that tells of a size in the next frame only is no fault.
-  const none = /Failed to load resource|NetworkError|ERR_CONNECTION|ResizeObserver loop/i;
+  const none =
+    /Failed to load resource|NetworkError|ERR_CONNECTION|ServiceWorker intercepted the request|ResizeObserver loop/i;
   const own = (await troubles).filter((t) => !none.test(t));
   expect(own).toEqual([]);
 }

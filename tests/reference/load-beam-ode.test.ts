@@ -1,4 +1,5 @@
-// Random tapers against an integrator of another hand: Hairer and Wanner's ODEX, from the registry.
+// Random tapers against an integrator of another hand. Source: ODEX of Hairer, Norsett and Wanner, Solving Ordinary
+// Differential Equations I, as the package odex from the registry; the equations are Gere and Timoshenko's for a beam.
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';

@@ -2,7 +2,7 @@ import { createRequire } from 'node:module';
 
 const load = createRequire(import.meta.url);
 
-/** ASHRAE's psychrometrics (PsychroLib); it ships no types. */
+/** Source: ASHRAE Handbook, Fundamentals, psychrometrics, as PsychroLib has it; it ships no types. */
 export const psychrolib: {
   SI: number;
   SetUnitSystem(system: number): void;
@@ -11,7 +11,7 @@ export const psychrolib: {
 
 type Derivative = (time: number, state: readonly number[]) => number[];
 
-/** Hairer and Wanner's extrapolation integrator ODEX, a port of the Fortran. */
+/** Source: ODEX of Hairer, Norsett and Wanner, Solving Ordinary Differential Equations I; a port of the Fortran. */
 export const odex: {
   Solver: new (
     size: number,

@@ -63,6 +63,16 @@ export function readAs({ quantity, text, si }: QuantityInput): string {
 export const problemShown = ({ touched, problem }: QuantityInput): string | undefined =>
   touched.value ? problem.value : undefined;
 
+/** Any unit may be written with its figure, so no phone may turn it into a word or a number pad. */
+export const figureLine = {
+  type: 'text',
+  inputMode: 'text',
+  autocomplete: 'off',
+  autocapitalize: 'off',
+  spellcheck: false,
+  enterkeyhint: 'done',
+} as const;
+
 interface QuantityTextProps {
   input: QuantityInput;
   id: string;
@@ -78,12 +88,7 @@ export function QuantityText({ input, id, describedBy, selects }: QuantityTextPr
       id={id}
       aria-describedby={describedBy}
       aria-invalid={problemShown(input) !== undefined}
-      type="text"
-      inputMode="text"
-      autocomplete="off"
-      autocapitalize="off"
-      spellcheck={false}
-      enterkeyhint="done"
+      {...figureLine}
       value={input.text.value}
       onFocus={(event) => selects && event.currentTarget.select()}
       onInput={(event) => {

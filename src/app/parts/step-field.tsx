@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
-import { FieldFrame } from './field.tsx';
+import { FieldFrame, figureLine } from './field.tsx';
 import { explainQuantity, type QuantityOptions, readQuantity } from './quantity-input.ts';
 import './step-field.css';
 
@@ -102,12 +102,7 @@ export function StepField(props: Props) {
             id={id}
             aria-describedby={describedBy}
             aria-invalid={isWrong}
-            type="text"
-            inputMode="text"
-            autocomplete="off"
-            autocapitalize="off"
-            spellcheck={false}
-            enterkeyhint="done"
+            {...figureLine}
             value={typing.text ?? show(value, quantity, digits)}
             onFocus={(event) => event.currentTarget.select()}
             onInput={(event) => typing.type(event.currentTarget.value)}

@@ -6,12 +6,8 @@ import { Sheet } from '#app/parts/sheet.tsx';
 import { Caution } from '#app/parts/warning.tsx';
 import { show } from '#app/state/show.ts';
 import { type GaveWay, gaveWays } from '#shared/record/proof.ts';
+import type { HowItGave } from './running.ts';
 import { gaveWayWords } from './words.ts';
-
-export interface HowItGave {
-  how: GaveWay;
-  place?: { si: number; typed: string };
-}
 
 interface Props {
   /** kg that hang */

@@ -10,10 +10,11 @@ import { recordUndoable } from '#app/state/undo.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { unitFor } from '#shared/units/quantity.ts';
 import { expectedEach, plannedModulus } from './bend.ts';
-import { GaveWaySheet, type HowItGave } from './gave-way.tsx';
+import { GaveWaySheet } from './gave-way.tsx';
 import type { PlannedOfBuild } from './planned-of-build.ts';
 import {
   gaveWayDraft,
+  type HowItGave,
   nextReading,
   type Phase,
   proofDrafts,

@@ -1,7 +1,7 @@
 import { type Signal, signal } from '@preact/signals';
 import * as z from 'zod/mini';
 import type { EntryDraft } from '#shared/record/entry.ts';
-import type { HowItGave } from './gave-way.tsx';
+import type { GaveWay } from '#shared/record/proof.ts';
 import { heldRecord, type Setup } from './setup.ts';
 
 export const phases = ['before', 'under', 'after'] as const;
@@ -90,6 +90,12 @@ export interface Expecting {
 }
 
 const near = (meters: number) => Math.round(meters * 1e9) / 1e9;
+
+export interface HowItGave {
+  how: GaveWay;
+  /** m from end 0, and as typed; absent where nobody saw it */
+  place?: { si: number; typed: string };
+}
 
 /** How a test ended that the tube did not bear. */
 export function gaveWayDraft(build: string, { test, setup }: Running, { how, place }: HowItGave): EntryDraft {
