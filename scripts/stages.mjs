@@ -113,13 +113,24 @@ function vitest(project) {
 
 async function playwright(/** @type {string} */ report) {
   const ended = await node('node_modules/@playwright/test/cli.js', ['test']);
-  const stats = readReport(report)?.stats;
-  const counts = stats && {
-    passed: stats.expected,
-    failed: stats.unexpected + stats.flaky,
-    skipped: stats.skipped,
+  const json = readReport(report);
+  const counts = json && {
+    passed: json.stats.expected + json.stats.flaky,
+    failed: json.stats.unexpected,
+    skipped: json.stats.skipped,
   };
-  return judge(ended, counts);
+  const late = json ? passedAtSecondTry(json) : [];
+  const result = judge(ended, counts);
+  return late.length > 0 ? { ...result, note: `passed at the second try: ${late.join('; ')}` } : result;
+}
+
+/**
+ * @param {{ suites?: any[], specs?: any[] }} suite
+ * @returns {string[]}
+ */
+function passedAtSecondTry({ suites = [], specs = [] }) {
+  const own = specs.filter(({ tests }) => tests.some((/** @type {any} */ { status }) => status === 'flaky'));
+  return [...own.map(({ file, title }) => `${file}: ${title}`), ...suites.flatMap(passedAtSecondTry)];
 }
 
 /** @type {Stage} */

@@ -42,6 +42,15 @@ async function toHash(phone: Phone, hash: string): Promise<void> {
   }, hash);
 }
 
+/** The app takes its other screens into memory while it idles: until a while has passed without another one. */
+async function screensAreIn(page: Page): Promise<void> {
+  const taken = () => page.evaluate(() => performance.getEntriesByType('resource').length);
+  for (let [before, now] = [-1, await taken()]; now !== before; ) {
+    await page.waitForTimeout(3000);
+    [before, now] = [now, await taken()];
+  }
+}
+
 /** The database may have a little room of its own left: ticks what goes in, and one that does not. */
 async function tickUntilRefused(phone: Phone): Promise<number> {
   const { page } = phone;
@@ -64,7 +73,7 @@ test('on a disk without a free byte a tick says it is not saved, the job stays i
   await startTube(phone);
   const route = new URL(phone.page.url()).hash;
   await tick(phone, steps.slice(0, 1));
-  await phone.page.waitForTimeout(3000);
+  await screensAreIn(phone.page);
 
   disk.fill();
   const written = await tickUntilRefused(phone);

@@ -137,12 +137,24 @@ export async function openShop(page: Page): Promise<void> {
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('On the bench');
 }
 
-/** Another phone, once the screen has been drawn for it. */
+/** Another phone, once the screen has come to rest on it: what is pinned finds its place some frames later. */
 export async function turnInto(page: Page, size: { width: number; height: number }): Promise<void> {
   await page.setViewportSize(size);
-  await page.evaluate(
-    () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
-  );
+  await page.evaluate(async () => {
+    const nextFrame = () => new Promise((drawn) => requestAnimationFrame(drawn));
+    const places = () =>
+      [...document.querySelectorAll('a, button, input, main')]
+        .map((part) => Object.values(part.getBoundingClientRect().toJSON()).join())
+        .join(';');
+    let before = '';
+    for (let same = 0, frame = 0; same < 4; frame++) {
+      if (frame > 300) throw new Error('the screen does not come to rest');
+      await nextFrame();
+      const now = places();
+      same = now === before ? same + 1 : 0;
+      before = now;
+    }
+  });
 }
 
 /** ms; a press can be taken back for ten seconds */
