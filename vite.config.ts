@@ -20,6 +20,12 @@ const compiledWhole: Plugin = {
   },
 };
 
+/** A script used by several screens goes into one with its folder's others: each file more is a request more. */
+function roomOf(id: string): string | null {
+  const [, place = ''] = /\/((?:src\/\w+|shared)\/.*)\/[^/]+$/.exec(id) ?? [];
+  return place.split('/').slice(-1)[0] || null;
+}
+
 export default defineConfig({
   base: './',
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
@@ -33,7 +39,14 @@ export default defineConfig({
       treeshake,
       // All that the first screen runs in one file: on a phone every further file is another question to the service
       // worker, and twenty of them take longer than all the script.
-      output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'first', tags: ['$initial'], priority: 2 },
+            { name: roomOf, debugName: 'rooms', minShareCount: 2, priority: 1 },
+          ],
+        },
+      },
     },
   },
   plugins: [
