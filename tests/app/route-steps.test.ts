@@ -4,7 +4,7 @@ import { keptSize } from '#app/build/picture.ts';
 import { allSteps } from '#app/build/position.ts';
 import { allHard, sampleDraft, samplesOf, softSentence } from '#app/build/samples.ts';
 import { aboutStep } from '#app/build/step-about.ts';
-import { actionLabel, stepAction } from '#app/build/step-action.ts';
+import { actionLabel, type OpenOven, stepAction } from '#app/build/step-action.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StepRole } from '#shared/record/checklist.ts';
 import { buildOf, cupOf, type Event } from './shop-of.ts';
@@ -14,9 +14,9 @@ const stepWith = (state: BuildState, role: StepRole, at = 0) => {
   if (!step) throw new Error(`no step with ${role}`);
   return step;
 };
-const actionOf = (events: Event[], role: StepRole, open = false) => {
+const actionOf = (events: Event[], role: StepRole, oven?: OpenOven, at = 0) => {
   const state = buildOf(events);
-  return stepAction(state, stepWith(state, role), () => open);
+  return stepAction(state, stepWith(state, role, at), () => oven);
 };
 const about = (events: Event[], role: StepRole) => {
   const state = buildOf(events);
@@ -40,7 +40,7 @@ const felt = (cup: string, what: 'tack' | 'hardness', outcome: 'hard' | 'soft' |
 test('a step without a role opens nothing and wants only its tick', () => {
   const state = buildOf([]);
   const [first] = allSteps(state);
-  expect(first && stepAction(state, first, () => false)).toEqual({ met: true });
+  expect(first && stepAction(state, first, () => undefined)).toEqual({ met: true });
 });
 
 test.each<[StepRole, string]>([
@@ -51,6 +51,15 @@ test.each<[StepRole, string]>([
   ['oven', '/oven/new'],
 ])('%s leads to its own screen until what it asks for is there', (role, to) => {
   expect(actionOf([], role)).toMatchObject({ met: false, opens: { kind: 'screen', to } });
+});
+
+test('a hold is not ticked by one press while its oven is at it, and is once the oven is off', () => {
+  expect(actionOf([joined], 'oven', 'notOff', 1)).toMatchObject({
+    met: false,
+    opens: { to: '/oven/oven-1', label: 'To its oven load' },
+  });
+  expect(actionOf([joined], 'oven', 'off', 1).met).toBe(true);
+  expect(actionOf([joined], 'oven', undefined, 1).met).toBe(true);
 });
 
 test.each<[StepRole, string]>([
@@ -71,8 +80,8 @@ test('what a step asks for leaves only its tick', () => {
 });
 
 test('a joined oven load that still runs is gone to; one that is out leads to a new one', () => {
-  expect(actionOf([joined], 'oven', true)).toMatchObject({ met: true, opens: { to: '/oven/oven-1' } });
-  expect(actionOf([joined], 'oven', false)).toMatchObject({ met: true, opens: { to: '/oven/new' } });
+  expect(actionOf([joined], 'oven', 'notOff')).toMatchObject({ met: true, opens: { to: '/oven/oven-1' } });
+  expect(actionOf([joined], 'oven')).toMatchObject({ met: true, opens: { to: '/oven/new' } });
 });
 
 test('mixing names the cup that comes next', () => {

@@ -40,19 +40,30 @@ export function cupLabel(state: BuildState, round: number): string | undefined {
   return next.begun ? `Back to cup ${next.number}` : `Mix cup ${next.number}`;
 }
 
-function ovenAction(state: BuildState, round: number, isOpen: (load: string) => boolean): StepAction {
-  const joined = joinedLoad(state, round);
-  return joined && isOpen(joined.ovenLoad)
-    ? screen(`/oven/${joined.ovenLoad}`, 'To its oven load', true)
-    : screen('/oven/new', 'Set up an oven load', joined !== undefined);
+/** An oven load that is not closed: it may still heat, or it is off. */
+export type OpenOven = 'notOff' | 'off';
+type OpenOvens = (ovenLoad: string) => OpenOven | undefined;
+
+/** The first step of the oven puts the tube in; a later one of the same stage says that its hold is done. */
+function comesAfterGoingIn(state: BuildState, { key, stage, round }: StepState): boolean {
+  const ofOven = state.stages
+    .filter((s) => s.stage === stage && s.round === round)
+    .flatMap((s) => s.steps.filter(({ step }) => step.role === 'oven'));
+  return ofOven.findIndex((s) => s.key === key) > 0;
 }
 
-/** `isOpen` tells whether an oven load still runs. */
-export function stepAction(
-  state: BuildState,
-  { step, round }: StepState,
-  isOpen: (ovenLoad: string) => boolean,
-): StepAction {
+function ovenAction(state: BuildState, step: StepState, openOven: OpenOvens): StepAction {
+  const joined = joinedLoad(state, step.round);
+  const oven = joined && openOven(joined.ovenLoad);
+  if (!joined || !oven) return screen('/oven/new', 'Set up an oven load', joined !== undefined);
+  // A hold ticked while the oven is at it would be taken for one that the readings bear out.
+  const met = oven === 'off' || !comesAfterGoingIn(state, step);
+  return screen(`/oven/${joined.ovenLoad}`, 'To its oven load', met);
+}
+
+/** `openOven` tells whether an oven load still runs. */
+export function stepAction(state: BuildState, stepState: StepState, openOven: OpenOvens): StepAction {
+  const { step, round } = stepState;
   const { id } = state.header;
   const has = (what: EntryOf<'weight'>['what']) => state.weights.has(what);
   switch (step.role) {
@@ -85,7 +96,7 @@ export function stepAction(
     case 'measure':
       return screen(`/measure/${id}`, 'Measure the stations', allMeasured(state));
     case 'oven':
-      return ovenAction(state, round, isOpen);
+      return ovenAction(state, stepState, openOven);
     case 'samples':
       return sheet('samples', 'Feel the cup samples', allHard(samplesOf(state, round)));
     case 'judge':

@@ -33,7 +33,10 @@ export function useTicking(state: BuildState): Ticking {
   const { id } = state.header;
 
   const actionOf = (step: StepState) =>
-    stepAction(state, step, (load) => openOvenLoads.value.some((o) => o.header.id === load));
+    stepAction(state, step, (load) => {
+      const open = openOvenLoads.value.find((o) => o.header.id === load);
+      return open && (open.offAt === undefined && open.outAt === undefined ? 'notOff' : 'off');
+    });
 
   const tick = async (step: StepState) => {
     const now = buildState(id) ?? state;
