@@ -67,6 +67,15 @@ async function tickUntilRefused(phone: Phone): Promise<number> {
   throw new Error('a full disk took every tick');
 }
 
+/** A browser does not always find the room that a database takes to open. Then the screen says so, and with room it opens. */
+async function opensOnceThereIsRoom(phone: Phone): Promise<void> {
+  const noRoom = heading(phone).getByText('This phone has no room left');
+  await expect(noRoom.or(ticked(phone.page).first())).toBeVisible();
+  if (!(await noRoom.isVisible())) return;
+  disk.makeRoom();
+  await press(phone, 'Open it again');
+}
+
 test('on a disk without a free byte a tick says it is not saved, the job stays in sight, and it is written once there is room', async () => {
   test.setTimeout(180_000);
   let phone = await phoneOn();
@@ -112,6 +121,7 @@ test('on a disk without a free byte a tick says it is not saved, the job stays i
   await on?.kill();
 
   phone = await phoneOn(route);
+  await opensOnceThereIsRoom(phone);
   await expect(ticked(phone.page)).toHaveCount(written + 1);
   await toHash(phone, route.replace('/build/', '/record/build/'));
   await expect(phone.page.getByRole('region', { name: 'Time line' }).getByRole('listitem')).toHaveCount(

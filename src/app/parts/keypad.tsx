@@ -1,5 +1,5 @@
 import type { Signal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import './keypad.css';
 
 interface Props {
@@ -41,7 +41,8 @@ export function Keypad({ text, label }: Props) {
   const pad = useRef<HTMLDivElement>(null);
   const latest = useRef(press);
   latest.current = press;
-  useEffect(() => {
+  // Before the keys are seen: a figure typed at once on a number pad would lose its first one.
+  useLayoutEffect(() => {
     const type = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey || isElsewhere(pad.current, event.target)) return;
       const key = keyOf(event);
