@@ -9,7 +9,6 @@ import { Action, Beside, LinkButton } from '#app/parts/action.tsx';
 import { Empty, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { go } from '#app/router.ts';
-import { late } from '#app/shell/late.ts';
 import { openBuilds, openOvenLoads } from '#app/state/journals.ts';
 import { now } from '#app/state/now.ts';
 import { cupToMix } from './bench-now.ts';
@@ -89,7 +88,6 @@ export function BenchScreen() {
         <TimerRows />
       </Rows>
       {oven && !chipsAreMain.value && <OvenChips load={oven} />}
-      {late.value && <late.value.TryDemo />}
       {nothing && <Empty>No tube is open and no clock runs. Tubes that are done are under Record.</Empty>}
     </Screen>
   );

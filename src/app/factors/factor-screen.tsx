@@ -1,9 +1,10 @@
 import { type Factor, type FactorKind, factorKinds } from '#app/learned/factors.ts';
+import { Action } from '#app/parts/action.tsx';
 import { Explain } from '#app/parts/explain.tsx';
 import { Figures } from '#app/parts/figure.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
-import type { Params } from '#app/router.ts';
+import { go, type Params } from '#app/router.ts';
 import { countWords, kindWords, shownAs, spreadWords } from './factor-words.ts';
 import { Strip } from './strip.tsx';
 import { useFactors } from './use-factors.ts';
@@ -64,7 +65,11 @@ export function FactorScreen({ params }: { params: Params }) {
   const [first] = own;
   if (!kind || !first) {
     return (
-      <Screen title="No builds say this yet" back={back}>
+      <Screen
+        title="No builds say this yet"
+        back={back}
+        actions={<Action onPress={() => go('/record')}>To the tubes that were made</Action>}
+      >
         <p>{kind ? kindWords[kind].asks : 'There is no such figure.'}</p>
       </Screen>
     );

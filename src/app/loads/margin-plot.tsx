@@ -33,37 +33,36 @@ function says({ stations, length }: Props): string {
   return `Margin along the tube of ${Math.round(length * 1000)} mm, least ${marginWords(least?.margin ?? 0)}${fails ? ', below 0 in places: does not hold' : ''}`;
 }
 
-/** Below 0, hatched and in words. */
-function Fails({
-  stations,
-  x,
-  y,
-  hatch,
-}: Pick<Props, 'stations'> & { x: (m: number) => number; y: (v: number) => number; hatch: string }) {
-  const found = failingOf(stations);
-  if (found.length === 0) return null;
-  const widest = found.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
+type Scale = (value: number) => number;
+type Spans = ReturnType<typeof failingOf>;
+
+/** Below 0, hatched. */
+function Fails({ spans, x, y, hatch }: { spans: Spans; x: Scale; y: Scale; hatch: string }) {
+  return spans.map(({ from, to }) => {
+    const box = { x: x(from) - 3, width: x(to) - x(from) + 6, y: y(0), height: y(-1) - y(0) };
+    return (
+      <g key={from}>
+        <rect class="zone-stop" {...box} />
+        <rect fill={`url(#${hatch}-stop)`} {...box} />
+      </g>
+    );
+  });
+}
+
+/** In words over the widest of them, and over the reading line, which would else cross them out. */
+function FailWords({ spans, x, y }: { spans: Spans; x: Scale; y: Scale }) {
+  if (spans.length === 0) return null;
+  const widest = spans.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
   const middle = (x(widest.from) + x(widest.to)) / 2;
   return (
-    <>
-      {found.map(({ from, to }) => {
-        const box = { x: x(from) - 3, width: x(to) - x(from) + 6, y: y(0), height: y(-1) - y(0) };
-        return (
-          <g key={from}>
-            <rect class="zone-stop" {...box} />
-            <rect fill={`url(#${hatch}-stop)`} {...box} />
-          </g>
-        );
-      })}
-      <text
-        class="margin-fails picture-over"
-        x={Math.max(pad.left + 56, middle)}
-        y={y(-1) - 8}
-        text-anchor="middle"
-      >
-        does not hold
-      </text>
-    </>
+    <text
+      class="margin-fails picture-over"
+      x={Math.max(pad.left + 56, middle)}
+      y={y(-1) - 8}
+      text-anchor="middle"
+    >
+      does not hold
+    </text>
   );
 }
 
@@ -82,6 +81,7 @@ export function MarginPlot(props: Props) {
   const xs = stations.map((s) => x(s.at));
   const ys = stations.map((s) => clipped(s.least.margin));
   const chosen = stations.find((s) => s.at === at);
+  const spans = failingOf(stations);
   const touch = usePlaceTouch({ length, left: pad.left, right, onPick });
   return (
     <div ref={ref} class="picture">
@@ -95,7 +95,7 @@ export function MarginPlot(props: Props) {
       >
         <Hatch id={hatch} />
         <path class="picture-ground" d={areaPath(xs, ys, y(0))} />
-        <Fails stations={stations} x={x} y={y} hatch={hatch} />
+        <Fails spans={spans} x={x} y={y} hatch={hatch} />
         {ticks(-1, top, 4).map((t) => (
           <g key={t}>
             <path class="picture-grid" d={`M${pad.left} ${y(t)}H${right}`} />
@@ -120,6 +120,7 @@ export function MarginPlot(props: Props) {
             <circle class="along-here" cx={x(at)} cy={clipped(chosen.least.margin)} r="7" />
           </>
         )}
+        <FailWords spans={spans} x={x} y={y} />
         <AlongAxis x={x} length={length} y={foot} width={width.value} />
       </svg>
     </div>

@@ -44,9 +44,11 @@ interface ClothProps {
   draft: MakingDraft;
   /** Where a wall can be drawn: true while the amount is to follow from it. */
   fromWall?: Signal<boolean>;
+  /** The amount stands there from a plan: nobody has had it on a scale yet. */
+  planned?: boolean;
 }
 
-export function ClothFields({ draft, fromWall }: ClothProps) {
+export function ClothFields({ draft, fromWall, planned }: ClothProps) {
   const mass = clothMassOf(draft);
   const drawn = fromWall?.value === true;
   return (
@@ -64,7 +66,11 @@ export function ClothFields({ draft, fromWall }: ClothProps) {
       {drawn ? (
         <p class="quiet">You draw the wall next, and the cloth follows from it.</p>
       ) : draft.amountBy.value === 'mass' ? (
-        <QuantityField label="Cloth on the scale" input={draft.clothMass} />
+        <QuantityField
+          label="Cloth on the scale"
+          input={draft.clothMass}
+          {...(planned && { hint: 'The plan’s figure. Put in what your scale says.' })}
+        />
       ) : (
         <QuantityField
           label="Area of cloth"

@@ -9,12 +9,25 @@ interface BigProps {
   huge?: boolean;
 }
 
+/** A long figure is read in threes. The gap is only drawn: what is copied or read out stays one number. */
+function InThrees({ figure }: { figure: string }) {
+  if (!/^−?\d{6,}$/.test(figure)) return <>{figure}</>;
+  return figure.split(/(?=(?:\d{3})+$)/).map((part, i) => (
+    <span key={i} class="figure-three">
+      {part}
+    </span>
+  ));
+}
+
 /** The number that matters on this screen. */
 export function BigFigure({ figure, unit, label, huge }: BigProps) {
   return (
     <p class={huge ? 'big-figure big-figure-huge' : 'big-figure'}>
       {label && <span class="big-figure-label">{label}</span>}
-      <span class="big-figure-number">{figure}</span> <span class="big-figure-unit">{unit}</span>
+      <span class="big-figure-number">
+        <InThrees figure={figure} />
+      </span>{' '}
+      <span class="big-figure-unit">{unit}</span>
     </p>
   );
 }

@@ -3,7 +3,6 @@ import { ClocksAloud } from '#app/clocks/clocks-aloud.tsx';
 import { WipeLock } from '#app/wipe/wipe-lock.tsx';
 
 export { InstallLine } from '#app/bench/install-line.tsx';
-export { TryDemo } from '#app/bench/try-demo.tsx';
 export { startAlarms } from '#app/clocks/alarms.ts';
 export { watchPhoneClock } from '#app/clocks/phone-clock.ts';
 export { PhoneClockNotice } from '#app/clocks/phone-clock-notice.tsx';

@@ -9,6 +9,7 @@ function DemoNotice() {
   return (
     <div class="notice notice-demo">
       <p>Demo shop, not your record</p>
+      <a href="#/try">What to try</a>
       <a href="#/data">Leave</a>
     </div>
   );

@@ -22,6 +22,7 @@ export const routes: readonly Route[] = [
   { pattern: '/timer', load: () => import('#app/clocks/timer-screen.tsx').then((m) => m.TimerScreen) },
   { pattern: '/start', load: () => import('#app/start/start-screen.tsx').then((m) => m.StartScreen) },
   { pattern: '/start/:plan', load: () => import('#app/start/start-screen.tsx').then((m) => m.StartScreen) },
+  { pattern: '/try', load: () => import('#app/try/try-screen.tsx').then((m) => m.TryScreen) },
   { pattern: '/plans', load: () => import('#app/plans/plans-screen.tsx').then((m) => m.PlansScreen) },
   {
     pattern: '/plan/new',

@@ -18,6 +18,7 @@ const tabs = [
       '/edge',
       '/tape',
       '/demold',
+      '/try',
     ],
   },
   { to: '/plans', label: 'Plans', under: ['/plans', '/plan', '/ledger', '/hand/plan'] },

@@ -128,7 +128,7 @@ export function StartScreen({ params }: { params: Params }) {
       <HomeScreenFirst />
       <PlanPick plan={plan} />
       <TextField label="Name" text={draft.name} problem={name === '' ? nameProblem.value : undefined} />
-      <ClothFields draft={draft} />
+      <ClothFields draft={draft} planned={plan !== undefined} />
       {doubt && (
         <Warning kind="amber" title="Is that the weight of this cloth?" announce>
           {doubt}

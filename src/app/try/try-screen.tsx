@@ -1,19 +1,25 @@
+import { useEffect } from 'preact/hooks';
+import { cupToMix } from '#app/bench/bench-now.ts';
 import { mixAddress } from '#app/build/cups-left.ts';
 import { buildName } from '#app/clocks/clock-list.ts';
 import { Row, Rows } from '#app/parts/rows.tsx';
+import { Screen } from '#app/parts/screen.tsx';
+import { goInstead } from '#app/router.ts';
 import { openBuilds, openOvenLoads } from '#app/state/journals.ts';
 import { shop } from '#app/state/shop.ts';
-import { cupToMix } from './bench-now.ts';
 
-/** In the demo shop: what a newcomer can do in the first minutes, each in a few taps. */
-export function TryDemo() {
-  if (shop.value.phase !== 'open' || !shop.value.demo) return null;
+/** In the demo shop: what can a newcomer do in the first minutes, each in a few taps? */
+export function TryScreen() {
+  const inDemo = shop.value.phase === 'open' && shop.value.demo;
+  useEffect(() => {
+    if (!inDemo) goInstead('/');
+  }, [inDemo]);
+  if (!inDemo) return null;
   const wet = openBuilds.value.find((b) => cupToMix(b) !== undefined);
   const dry = openBuilds.value.find((b) => b.cups.length === 0 && !b.weights.has('cutCloth'));
   const oven = openOvenLoads.value.find((o) => o.litAt !== undefined && o.offAt === undefined);
   return (
-    <>
-      <h2>New here? Try this</h2>
+    <Screen title="New here? Try this" back={{ to: '/', label: 'Bench' }}>
       <Rows label="New here? Try this">
         {dry && (
           <Row
@@ -39,6 +45,6 @@ export function TryDemo() {
         <Row to="/record" title="See how weighed tubes came out" about="Resin to fabric, beside the plan" />
         <Row to="/plan/new" title="Write a plan of your own" about="It stays in the demo" />
       </Rows>
-    </>
+    </Screen>
   );
 }
