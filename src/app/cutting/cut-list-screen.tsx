@@ -8,7 +8,7 @@ import type { Params } from '#app/router.ts';
 import { show } from '#app/state/show.ts';
 import { useBuild } from '#app/state/use-journal.ts';
 import { turnWords } from '#app/wall/template-marks.ts';
-import type { WalledPlan } from '#app/wall/wall-model.ts';
+import { clothOf, type WalledPlan } from '#app/wall/wall-model.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { buildShelf, walledPlanOf } from './build-shelf.ts';
 import { ClothChecks } from './cloth-check.tsx';
@@ -21,13 +21,23 @@ import { Spacing, spacingsFor } from './spacing.tsx';
 import '#app/build/route.css';
 import './cutting.css';
 
-function aboutLine({ piece, byArea, weighed }: CutLine): string {
+/** What it is cut from, how long and wide, and how heavy. */
+function aboutLine({ piece, byArea, weighed }: CutLine, cloth: string | undefined): string {
   const size = `${dimension(piece.length)} × ${dimension(piece.width)}`;
   const reckoned = byArea === undefined ? '' : `, ${show(byArea, 'mass', 0)} by area`;
-  return `${size}${weighed === undefined ? reckoned : `, weighed ${show(weighed, 'mass')}`}`;
+  const of = cloth === undefined ? '' : `${cloth}: `;
+  return `${of}${size}${weighed === undefined ? reckoned : `, weighed ${show(weighed, 'mass')}`}`;
 }
 
-function Pieces({ state, lines, every }: { state: BuildState; lines: readonly CutLine[]; every: number }) {
+interface PiecesProps {
+  state: BuildState;
+  lines: readonly CutLine[];
+  every: number;
+  /** Of the cloth that a piece is cut from. */
+  nameOf: (piece: CutPiece) => string | undefined;
+}
+
+function Pieces({ state, lines, every, nameOf }: PiecesProps) {
   const next = lines.find((l) => !l.step.done);
   return (
     <ol class="steps">
@@ -37,7 +47,7 @@ function Pieces({ state, lines, every }: { state: BuildState; lines: readonly Cu
             step={line.step}
             isNow={line === next}
             wait={undefined}
-            about={aboutLine(line)}
+            about={aboutLine(line, nameOf(line.piece))}
             onPress={() => toggleCut(state, line)}
           />
           <li>
@@ -82,7 +92,12 @@ function CutList({ state, plan, pieces }: ListProps) {
           chosen.value = m;
         }}
       />
-      <Pieces state={state} lines={lines} every={every} />
+      <Pieces
+        state={state}
+        lines={lines}
+        every={every}
+        nameOf={({ piece }) => clothOf(plan, piece, shelf)?.name}
+      />
       <Caution>Mark on each: warp, datum edge, end 0, inside face, the way it rolls. {turnWords}.</Caution>
     </Screen>
   );
