@@ -7,6 +7,13 @@ const execArgv = typeof WebSocket === 'undefined' ? ['--experimental-websocket']
 const jsx = { oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } } } as const;
 const executablePath = await findChromium();
 
+const inNode = {
+  environment: 'node',
+  setupFiles: ['tests/property-seed.ts'],
+  // Properties run hundreds of cases; a slow machine is no reason to fail one.
+  testTimeout: 60_000,
+} as const;
+
 export default defineConfig({
   test: {
     allowOnly: false,
@@ -14,14 +21,14 @@ export default defineConfig({
       {
         ...jsx,
         test: {
-          name: 'unit',
-          environment: 'node',
-          setupFiles: ['tests/property-seed.ts'],
-          // Properties run hundreds of cases; a slow machine is no reason to fail one.
-          testTimeout: 60_000,
-          include: ['tests/{calc,reference,units,record,app}/**/*.test.{ts,tsx}'],
+          ...inNode,
+          name: 'pure',
+          // Nothing here has a state of its own: one process reads every module once, a third of the time.
+          isolate: false,
+          include: ['tests/{calc,reference,units,record}/**/*.test.ts'],
         },
       },
+      { ...jsx, test: { ...inNode, name: 'app', include: ['tests/app/**/*.test.{ts,tsx}'] } },
       {
         ...jsx,
         // Found while the tests run, they would make the page reload under a test.

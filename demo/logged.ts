@@ -1,5 +1,5 @@
-import { openFile } from '#app/logger/open-file.ts';
-import { tryFile } from '#app/logger/try-file.ts';
+import { openFile } from '#app/curing/logger/open-file.ts';
+import { tryFile } from '#app/curing/logger/try-file.ts';
 import { loggerFileType } from '#shared/record/logger-file.ts';
 import type { OvenLoadHeader } from '#shared/record/oven-load.ts';
 import { starterSchedules } from '#shared/reference/starter-schedules.ts';

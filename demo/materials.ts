@@ -1,5 +1,5 @@
-import { wallCloth } from '#app/wall/wall-mix.ts';
-import { hasWall } from '#app/wall/wall-model.ts';
+import { wallCloth } from '#app/planning/wall/wall-mix.ts';
+import { hasWall } from '#app/planning/wall/wall-model.ts';
 import { fiberMassFraction, massRatioFromVolumeRatio, resinForCloth, stoichiometricPhr } from '#calc';
 import type { Cloth } from '#shared/record/cloth.ts';
 import type { Plan } from '#shared/record/plan.ts';

@@ -1,4 +1,4 @@
-import { type LaidAt, laidAt } from '#app/results/laid-at.ts';
+import { type LaidAt, laidAt } from '#app/made/results/laid-at.ts';
 import { fiberVolumeFraction } from '#calc';
 import type { Bench } from './bench.ts';
 import { rounded } from './draw.ts';

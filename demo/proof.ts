@@ -1,7 +1,7 @@
-import { expectedEach, gentleMass, plannedModulus } from '#app/proof/bend.ts';
-import { plannedOfBuild } from '#app/proof/planned-of-build.ts';
-import { begun, proofDrafts, withReading } from '#app/proof/running.ts';
-import { firstSetup } from '#app/proof/setup.ts';
+import { expectedEach, gentleMass, plannedModulus } from '#app/laying-up/proof/bend.ts';
+import { plannedOfBuild } from '#app/laying-up/proof/planned-of-build.ts';
+import { begun, proofDrafts, withReading } from '#app/laying-up/proof/running.ts';
+import { firstSetup } from '#app/laying-up/proof/setup.ts';
 import type { Bench } from './bench.ts';
 import { rounded } from './draw.ts';
 

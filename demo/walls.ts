@@ -1,5 +1,5 @@
-import { planWithWall } from '#app/wall/plan-with-wall.ts';
-import { hasWall, type WallShelf } from '#app/wall/wall-model.ts';
+import { planWithWall } from '#app/planning/wall/plan-with-wall.ts';
+import { hasWall, type WallShelf } from '#app/planning/wall/wall-model.ts';
 import type { Piece, ShapeRecord, WallPlan } from '#shared/record/piece.ts';
 import type { Plan } from '#shared/record/plan.ts';
 import { fromShelf, weighedCloth, weighedDoc } from './shelf.ts';

@@ -96,11 +96,12 @@ function readReport(file) {
   return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined;
 }
 
-/** @param {string} project */
-function vitest(project) {
+/** @param {string[]} projects */
+function vitest(...projects) {
   return async (/** @type {string} */ report) => {
     const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${report}`];
-    const ended = await node('node_modules/vitest/vitest.mjs', ['run', '--project', project, ...reporters]);
+    const which = projects.flatMap((project) => ['--project', project]);
+    const ended = await node('node_modules/vitest/vitest.mjs', ['run', ...which, ...reporters]);
     const json = readReport(report);
     const counts = json && {
       passed: json.numPassedTests,
@@ -152,7 +153,7 @@ const lint = single('lint', 'node_modules/@biomejs/biome/bin/biome', [
   '--max-diagnostics=200',
 ]);
 const arrows = single('arrows', 'scripts/arrows.mjs', []);
-const unit = suite('unit', UNIT_FOLDERS, vitest('unit'));
+const unit = suite('unit', UNIT_FOLDERS, vitest('pure', 'app'));
 const storage = suite('storage', ['storage', 'platform'], vitest('storage'));
 const build = single('build', 'node_modules/vite/bin/vite.js', ['build', '--logLevel', 'warn']);
 const size = single('size', 'scripts/size.mjs', [], 'build');

@@ -1,10 +1,10 @@
 // First, so that the database opens while the rest of this script is still being run.
 import './state/chosen-shop.ts';
 import { render } from 'preact';
-import { everBuilt } from './bench/ever-built.ts';
-import { askOnceThereIsABuild } from './data/keep.ts';
-import { loadLastMade } from './making/last-made.ts';
+import { everBuilt } from './laying-up/bench/ever-built.ts';
 import { listenForMainKey } from './parts/main-key.ts';
+import { askOnceThereIsABuild } from './phone/data/keep.ts';
+import { loadLastMade } from './planning/making/last-made.ts';
 import { firstPaint } from './platform/first-paint.ts';
 import { idle } from './platform/idle.ts';
 import { keepInstallOffer } from './platform/install.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { type Alarm, type Spoken, saysAloud } from '#app/clocks/alarm-plan.ts';
-import { alarmLevels, alarmSignals } from '#app/clocks/alarm-signals.ts';
-import { listClocks, type RunningClock } from '#app/clocks/clock-list.ts';
-import { lacksOf, type Means, urgentLacks } from '#app/clocks/reach-words.ts';
-import { spokenWords } from '#app/clocks/spoken-words.ts';
+import { type Alarm, type Spoken, saysAloud } from '#app/laying-up/clocks/alarm-plan.ts';
+import { alarmLevels, alarmSignals } from '#app/laying-up/clocks/alarm-signals.ts';
+import { listClocks, type RunningClock } from '#app/laying-up/clocks/clock-list.ts';
+import { lacksOf, type Means, urgentLacks } from '#app/laying-up/clocks/reach-words.ts';
+import { spokenWords } from '#app/laying-up/clocks/spoken-words.ts';
 import { undoableFacts } from '#app/state/undo-facts.ts';
 import { buildOf, cupOf, entriesOf, minutes } from './shop-of.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fiberVolumeByThickness, innerDiameter, wallsMeasured } from '#app/results/by-thickness.ts';
+import { fiberVolumeByThickness, innerDiameter, wallsMeasured } from '#app/made/results/by-thickness.ts';
 import { starterCloths } from '#shared/reference/starter-cloths.ts';
 import { planRevision, upperMast as tapered } from '../browser/support/walled.ts';
 import { buildOf } from './shop-of.ts';

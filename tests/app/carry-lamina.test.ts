@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, test } from 'vitest';
-import { laminaOf } from '#app/carry/cloth-material.ts';
+import { laminaOf } from '#app/planning/carry/cloth-material.ts';
+import { settings } from '#app/state/settings.ts';
 import {
   clothWith,
   isAllEmpty,
@@ -7,9 +8,8 @@ import {
   type LaminaDraft,
   laminaDraft,
   takeOver,
-} from '#app/shelf/lamina-draft.ts';
-import type { LaminaKey } from '#app/shelf/lamina-fields.ts';
-import { settings } from '#app/state/settings.ts';
+} from '#app/stock/shelf/lamina-draft.ts';
+import type { LaminaKey } from '#app/stock/shelf/lamina-fields.ts';
 import { clothBody } from '#shared/record/cloth.ts';
 import { starterCloths } from '#shared/reference/starter-cloths.ts';
 import { handbookLaminas } from '#shared/reference/strengths.ts';

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { clothMaterial } from '#app/carry/cloth-material.ts';
-import { sectionsAlong, tubeMassOf } from '#app/carry/sections-along.ts';
-import { pliesIn, type Tube, tubeOfPlan } from '#app/carry/tube-of-plan.ts';
-import { plannedOf } from '#app/proof/planned-of-build.ts';
-import { firstSetup } from '#app/proof/setup.ts';
-import { expectedIn } from '#app/proof/use-planning.ts';
-import { masses, rollOf, type WallShelf } from '#app/wall/wall-model.ts';
+import { plannedOf } from '#app/laying-up/proof/planned-of-build.ts';
+import { firstSetup } from '#app/laying-up/proof/setup.ts';
+import { expectedIn } from '#app/laying-up/proof/use-planning.ts';
+import { clothMaterial } from '#app/planning/carry/cloth-material.ts';
+import { sectionsAlong, tubeMassOf } from '#app/planning/carry/sections-along.ts';
+import { pliesIn, type Tube, tubeOfPlan } from '#app/planning/carry/tube-of-plan.ts';
+import { masses, rollOf, type WallShelf } from '#app/planning/wall/wall-model.ts';
 import type { Cloth } from '#shared/record/cloth.ts';
 import type { LaminaRecord } from '#shared/record/lamina.ts';
 import type { Plan } from '#shared/record/plan.ts';

@@ -5,12 +5,12 @@ import {
   rough,
   softnessOf,
   softnessWords,
-} from '#app/along/along-quantities.ts';
-import { assumedWords, knownWords, stopWords } from '#app/carry/carry-words.ts';
-import { sectionsAlong } from '#app/carry/sections-along.ts';
-import { type Tube, tubeOfPlan } from '#app/carry/tube-of-plan.ts';
+} from '#app/planning/along/along-quantities.ts';
+import { assumedWords, knownWords, stopWords } from '#app/planning/carry/carry-words.ts';
+import { sectionsAlong } from '#app/planning/carry/sections-along.ts';
+import { type Tube, tubeOfPlan } from '#app/planning/carry/tube-of-plan.ts';
+import type { WallShelf } from '#app/planning/wall/wall-model.ts';
 import { settings } from '#app/state/settings.ts';
-import type { WallShelf } from '#app/wall/wall-model.ts';
 import type { Cloth } from '#shared/record/cloth.ts';
 import type { Plan } from '#shared/record/plan.ts';
 import { handbookLaminas } from '#shared/reference/strengths.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inView } from '#app/oven/in-view.ts';
-import type { Logged } from '#app/oven/merged.ts';
-import { panned, within, zoomed } from '#app/oven/window.ts';
+import { inView } from '#app/curing/oven/in-view.ts';
+import type { Logged } from '#app/curing/oven/merged.ts';
+import { panned, within, zoomed } from '#app/curing/oven/window.ts';
 
 const seconds = (count: number, heat: (i: number) => number): Logged => ({
   channel: 'air',

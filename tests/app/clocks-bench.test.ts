@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { cupToMix, nextOf } from '#app/bench/bench-now.ts';
-import { listClocks } from '#app/clocks/clock-list.ts';
-import { lastReading, readingDue } from '#app/oven/reading-due.ts';
+import { lastReading, readingDue } from '#app/curing/oven/reading-due.ts';
+import { cupToMix, nextOf } from '#app/laying-up/bench/bench-now.ts';
+import { listClocks } from '#app/laying-up/clocks/clock-list.ts';
 import { buildOf, cupOf, minutes, ovenOf, ticksOf } from './shop-of.ts';
 
 const beforeMix = ['mandrelPrep', 'release', 'cut', 'setUp'].flatMap((stage) => ticksOf(stage, 0));

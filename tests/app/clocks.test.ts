@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { calling, heardKey, planAlarms, type Rung } from '#app/clocks/alarm-plan.ts';
-import { clockKey, isStale, listClocks, type RunningClock } from '#app/clocks/clock-list.ts';
+import { calling, heardKey, planAlarms, type Rung } from '#app/laying-up/clocks/alarm-plan.ts';
+import { clockKey, isStale, listClocks, type RunningClock } from '#app/laying-up/clocks/clock-list.ts';
 import {
   clockWentBack,
   figureFor,
@@ -10,8 +10,8 @@ import {
   shortFigure,
   toneFor,
   wordsFor,
-} from '#app/clocks/clock-words.ts';
-import { tapeClock, tapeDeadline, wetCups } from '#app/clocks/tape-deadline.ts';
+} from '#app/laying-up/clocks/clock-words.ts';
+import { tapeClock, tapeDeadline, wetCups } from '#app/laying-up/clocks/tape-deadline.ts';
 import type { ClockState } from '#shared/record/clock-state.ts';
 import { begun, buildOf, cupOf, minutes, ovenOf, ticksOf } from './shop-of.ts';
 

@@ -6,11 +6,11 @@ vi.mock('#app/state/documents.ts', () => ({
   docsOf: () => [],
   findDoc: (type: string) => (type === 'cloth' ? cloth : type === 'resin' ? resin : undefined),
 }));
-vi.mock('#app/making/last-made.ts', () => ({ likely: () => 'x' }));
+vi.mock('#app/planning/making/last-made.ts', () => ({ likely: () => 'x' }));
 vi.mock('#app/state/shop.ts', () => ({ theStore: () => ({}) }));
 
-const { makingDraft } = await import('#app/making/draft.ts');
-const { clothDoubt, clothForPlies } = await import('#app/making/cloth-doubt.ts');
+const { makingDraft } = await import('#app/planning/making/draft.ts');
+const { clothDoubt, clothForPlies } = await import('#app/planning/making/cloth-doubt.ts');
 
 function draftOf(mass: string, sizes: { mandrel?: string; length?: string; plies?: string } = {}) {
   const draft = makingDraft();

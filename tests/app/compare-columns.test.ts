@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { columnsInView, linesOf } from '#app/compare/in-view.ts';
+import { columnsInView, linesOf } from '#app/made/compare/in-view.ts';
 
 const phone = { width: 360, count: 50 };
 

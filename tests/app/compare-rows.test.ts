@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { compareBuilds } from '#app/compare/rows.ts';
+import { compareBuilds } from '#app/made/compare/rows.ts';
 import type { BuildSummary } from '#shared/record/summary.ts';
 import { madeFrom, ovenSummaryOf } from './summary-of.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Group, sentenceOf, type Telling } from '#app/compare/sentences.ts';
-import { sentencesOf } from '#app/compare/tellings.ts';
+import { type Group, sentenceOf, type Telling } from '#app/made/compare/sentences.ts';
+import { sentencesOf } from '#app/made/compare/tellings.ts';
 import { madeFrom } from './summary-of.ts';
 
 const grams = (value: number) => `${value}\u00a0g`;

@@ -1,9 +1,9 @@
 import papa from 'papaparse';
 import { afterEach, describe, expect, it } from 'vitest';
-import { buildColumns, buildRow } from '#app/data/builds-table.ts';
-import { csvText } from '#app/data/csv.ts';
-import { isoWithOffset } from '#app/data/file-words.ts';
-import { readingColumns, readingRows } from '#app/data/readings-table.ts';
+import { buildColumns, buildRow } from '#app/phone/data/builds-table.ts';
+import { csvText } from '#app/phone/data/csv.ts';
+import { isoWithOffset } from '#app/phone/data/file-words.ts';
+import { readingColumns, readingRows } from '#app/phone/data/readings-table.ts';
 import { settings } from '#app/state/settings.ts';
 import { foldOvenLoad } from '#shared/record/oven-state.ts';
 import { defaultSettings } from '#shared/record/settings.ts';

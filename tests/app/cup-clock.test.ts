@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { listClocks } from '#app/clocks/clock-list.ts';
-import { isMixed, lastsInCup, lastsOnFilm, whyOf } from '#app/clocks/cup-clock.ts';
-import { cupsInstead, heatAdvice, shopWords } from '#app/mix/cup-heat-words.ts';
-import { cupLife, lifeOfCup } from '#app/mix/cup-life.ts';
-import { planCups } from '#app/mix/cup-planner.ts';
+import { listClocks } from '#app/laying-up/clocks/clock-list.ts';
+import { isMixed, lastsInCup, lastsOnFilm, whyOf } from '#app/laying-up/clocks/cup-clock.ts';
+import { cupsInstead, heatAdvice, shopWords } from '#app/laying-up/mix/cup-heat-words.ts';
+import { cupLife, lifeOfCup } from '#app/laying-up/mix/cup-life.ts';
+import { planCups } from '#app/laying-up/mix/cup-planner.ts';
 import { celsius } from '#shared/reference/quantities.ts';
 import { starterResins } from '#shared/reference/starter-resins.ts';
 import { buildOf as bareBuild, type Event, minutes } from './shop-of.ts';

@@ -1,14 +1,21 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { bandOf, splitPostcure } from '#app/cure/bands.ts';
-import { cureIsGood } from '#app/cure/check-cure.ts';
-import { cureDraft, scheduleOf } from '#app/cure/cure-draft.ts';
-import { addPostcure, addStage, moveStage, removeStage, takeStages, undo } from '#app/cure/cure-edits.ts';
-import { rampCautions } from '#app/cure/ramp-cautions.ts';
-import { tapeSays } from '#app/cure/tape-words.ts';
-import { askUnit, expectedFor } from '#app/cure/unit-question.ts';
-import { whatFits } from '#app/cure/what-fits.ts';
-import { brokenBy } from '#app/oven/oven-limits.ts';
-import { corners } from '#app/oven/oven-schedule.ts';
+import { bandOf, splitPostcure } from '#app/curing/cure/bands.ts';
+import { cureIsGood } from '#app/curing/cure/check-cure.ts';
+import { cureDraft, scheduleOf } from '#app/curing/cure/cure-draft.ts';
+import {
+  addPostcure,
+  addStage,
+  moveStage,
+  removeStage,
+  takeStages,
+  undo,
+} from '#app/curing/cure/cure-edits.ts';
+import { rampCautions } from '#app/curing/cure/ramp-cautions.ts';
+import { tapeSays } from '#app/curing/cure/tape-words.ts';
+import { askUnit, expectedFor } from '#app/curing/cure/unit-question.ts';
+import { whatFits } from '#app/curing/cure/what-fits.ts';
+import { brokenBy } from '#app/curing/oven/oven-limits.ts';
+import { corners } from '#app/curing/oven/oven-schedule.ts';
 import { quantityInput } from '#app/parts/quantity-input.ts';
 import { steppedBy } from '#app/parts/stepped-field.tsx';
 import { settings } from '#app/state/settings.ts';

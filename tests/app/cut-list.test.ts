@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { buildShelf, walledPlanOf } from '#app/cutting/build-shelf.ts';
-import { clothChecks, cutDraft, cutLines, mostOff, sumOfPieces } from '#app/cutting/cut-list.ts';
-import { cutPieces } from '#app/cutting/cut-pieces.ts';
-import { curedPlies, edgePlaces, edgeVerdict, markAt } from '#app/cutting/edge-places.ts';
-import { offWords } from '#app/cutting/edge-words.ts';
+import { buildShelf, walledPlanOf } from '#app/planning/cutting/build-shelf.ts';
+import { clothChecks, cutDraft, cutLines, mostOff, sumOfPieces } from '#app/planning/cutting/cut-list.ts';
+import { cutPieces } from '#app/planning/cutting/cut-pieces.ts';
+import { curedPlies, edgePlaces, edgeVerdict, markAt } from '#app/planning/cutting/edge-places.ts';
+import { offWords } from '#app/planning/cutting/edge-words.ts';
 import type { BuildHeader } from '#shared/record/build.ts';
 import { foldBuild } from '#shared/record/build-state.ts';
 import { starterCloths } from '#shared/reference/starter-cloths.ts';

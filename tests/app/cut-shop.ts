@@ -1,4 +1,4 @@
-import type { WallShelf } from '#app/wall/wall-model.ts';
+import type { WallShelf } from '#app/planning/wall/wall-model.ts';
 import { starterCloths } from '#shared/reference/starter-cloths.ts';
 import { starterCores } from '#shared/reference/starter-cores.ts';
 import { starterReleases } from '#shared/reference/starter-releases.ts';

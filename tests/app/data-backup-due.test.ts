@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type BackupFacts, backupDue } from '#app/data/backup-due.ts';
+import { type BackupFacts, backupDue } from '#app/phone/data/backup-due.ts';
 
 const hour = 3600_000;
 const now = Date.UTC(2026, 4, 16, 20);

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { demoRecords } from '#app/data/demo.ts';
+import { demoRecords } from '#app/phone/data/demo.ts';
 import { readRecord } from '#shared/record/read.ts';
 
 let text = '';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { countOf, fileStamp, formatBytes } from '#app/data/file-words.ts';
-import { faultWords, holdsWords } from '#app/data/restore-words.ts';
+import { countOf, fileStamp, formatBytes } from '#app/phone/data/file-words.ts';
+import { faultWords, holdsWords } from '#app/phone/data/restore-words.ts';
 import { checkBackup } from '#storage/backup-check.ts';
 import { demoBackup } from '../../demo/backup-text.ts';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { clearanceAt, type Fit, fitOf, type Material, verdictAt } from '#app/demold/demold-fit.ts';
-import { gripsSentence, readWords, verdictTitle } from '#app/demold/demold-words.ts';
-import { hoopGrowth } from '#app/demold/hoop-growth.ts';
-import { lastRead, setAt } from '#app/demold/part-heat.ts';
-import { ovenSeries } from '#app/oven/oven-series.ts';
+import { ovenSeries } from '#app/curing/oven/oven-series.ts';
+import { clearanceAt, type Fit, fitOf, type Material, verdictAt } from '#app/laying-up/demold/demold-fit.ts';
+import { gripsSentence, readWords, verdictTitle } from '#app/laying-up/demold/demold-words.ts';
+import { hoopGrowth } from '#app/laying-up/demold/hoop-growth.ts';
+import { lastRead, setAt } from '#app/laying-up/demold/part-heat.ts';
 import { hoopExpansion } from '#calc';
 import type { BuildHeader } from '#shared/record/build.ts';
 import { foldBuild } from '#shared/record/build-state.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { faceSize, farFigure, roomForOne, shared, sharedAtOnce } from '#app/clocks/face-size.ts';
+import { faceSize, farFigure, roomForOne, shared, sharedAtOnce } from '#app/laying-up/clocks/face-size.ts';
 
 /** CSS px of common phones, upright. */
 const phones = [

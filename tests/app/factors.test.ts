@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { factorsOf, tooFew, type Words } from '#app/learned/factors.ts';
-import type { Made } from '#app/learned/made-facts.ts';
-import { shopValues } from '#app/learned/shop-values.ts';
+import { factorsOf, tooFew, type Words } from '#app/made/learned/factors.ts';
+import type { Made } from '#app/made/learned/made-facts.ts';
+import { shopValues } from '#app/made/learned/shop-values.ts';
 import type { BuildSummary } from '#shared/record/summary.ts';
 import { madeFrom, ovenSummaryOf } from './summary-of.ts';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { findAll } from '#app/record/find-all.ts';
+import { findAll } from '#app/made/record/find-all.ts';
 import type { Doc } from '#app/state/documents.ts';
 import { summarize } from '#app/state/summarize.ts';
 import type { DocType } from '#shared/record/revision.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fromBase45, toBase45 } from '#app/hand/base45.ts';
-import { type Collected, codesOf, isWhole, mostCodes, textOf, withCode } from '#app/hand/codes.ts';
+import { fromBase45, toBase45 } from '#app/phone/hand/base45.ts';
+import { type Collected, codesOf, isWhole, mostCodes, textOf, withCode } from '#app/phone/hand/codes.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 

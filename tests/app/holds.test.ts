@@ -9,20 +9,20 @@ const screens = readdirSync(app, { recursive: true, encoding: 'utf8' })
 
 /** Every act that a stray touch must not do, and what it costs to have done it. */
 const held: Record<string, string> = {
-  'build/stage-actions.tsx': 'a wait that is ended too early',
-  'clocks/clock-actions.tsx': 'a clock that is ended before its time',
-  'cutting/weigh-piece-screen.tsx': 'a weight that cannot be right',
-  'data/demo-data.tsx': 'what was tried in the demo shop',
-  'data/erase-screen.tsx': 'everything on this phone',
-  'mix/cup-buttons.tsx': 'a cup of resin',
-  'mix/pour-actions.tsx': 'a cup mixed lean or rich',
-  'oven/oven-actions.tsx': 'a tube bent while it is soft, and a burnt hand',
-  'proof/read-dial.tsx': 'a proof test that is given up, with its readings',
-  'record/build-record-screen.tsx': 'a closed record that is open again',
-  'record/fix-form.tsx': 'a line of the record',
+  'curing/oven/oven-actions.tsx': 'a tube bent while it is soft, and a burnt hand',
+  'laying-up/build/stage-actions.tsx': 'a wait that is ended too early',
+  'laying-up/clocks/clock-actions.tsx': 'a clock that is ended before its time',
+  'laying-up/mix/cup-buttons.tsx': 'a cup of resin',
+  'laying-up/mix/pour-actions.tsx': 'a cup mixed lean or rich',
+  'laying-up/proof/read-dial.tsx': 'a proof test that is given up, with its readings',
+  'laying-up/start/start-screen.tsx': 'a tube of cloth that does not suit it',
+  'laying-up/weigh/weigh-in-screen.tsx': 'a weight that cannot be right',
+  'made/record/build-record-screen.tsx': 'a closed record that is open again',
+  'made/record/fix-form.tsx': 'a line of the record',
+  'phone/data/demo-data.tsx': 'what was tried in the demo shop',
+  'phone/data/erase-screen.tsx': 'everything on this phone',
+  'planning/cutting/weigh-piece-screen.tsx': 'a weight that cannot be right',
   'shell/cannot-open.tsx': 'what was tried in the demo shop',
-  'start/start-screen.tsx': 'a tube of cloth that does not suit it',
-  'weigh/weigh-in-screen.tsx': 'a weight that cannot be right',
 };
 
 /** What no second press takes back, by the name it has in the code. */

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { bookGoal } from '#app/making/by-the-book.tsx';
-import { keptOrigins, type LearnedInputs, originsOf, standing, type Taken } from '#app/making/origins.ts';
 import { quantityInput } from '#app/parts/quantity-input.ts';
+import { bookGoal } from '#app/planning/making/by-the-book.tsx';
+import {
+  keptOrigins,
+  type LearnedInputs,
+  originsOf,
+  standing,
+  type Taken,
+} from '#app/planning/making/origins.ts';
 import { learnable, planBody, type ResinGoal } from '#shared/record/plan.ts';
 import { lowerMast } from '../browser/support/walled.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import '../property-seed.ts';
-import { type PartFacts, reckonPart, reckonStructure } from '#app/ledger/reckon.ts';
+import { type PartFacts, reckonPart, reckonStructure } from '#app/planning/ledger/reckon.ts';
 import type { StructurePart } from '#shared/record/structure.ts';
 
 const part = (more: Partial<StructurePart> = {}): StructurePart => ({

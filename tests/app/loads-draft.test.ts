@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { fittingDraft, fittingIsGood, fittingOfDraft } from '#app/loads/fitting-draft.ts';
-import { loadDraft, loadIsGood, loadOfDraft, reachProblem } from '#app/loads/load-draft.ts';
-import { withLoad, withoutLoad, withSupport } from '#app/loads/loads-edits.ts';
-import { supportDraft, supportIsGood, supportOfDraft } from '#app/loads/support-draft.ts';
+import { fittingDraft, fittingIsGood, fittingOfDraft } from '#app/planning/loads/fitting-draft.ts';
+import { loadDraft, loadIsGood, loadOfDraft, reachProblem } from '#app/planning/loads/load-draft.ts';
+import { withLoad, withoutLoad, withSupport } from '#app/planning/loads/loads-edits.ts';
+import { supportDraft, supportIsGood, supportOfDraft } from '#app/planning/loads/support-draft.ts';
 import type { LoadRecord } from '#shared/record/load-plan.ts';
 import { caseOfLoads, foot, force, rest, tipPulled } from './loads-of.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { greatest, reactionRows, sayAt } from '#app/loads/line-series.ts';
-import { linesOf, marginsOfPlan } from '#app/loads/margins-of-plan.ts';
-import { failingOf, leastOf, marginWords, rulingsOf, rulingWords } from '#app/loads/ruling.ts';
-import { farthest, shearFlow } from '#app/loads/station-margins.ts';
+import { greatest, reactionRows, sayAt } from '#app/planning/loads/line-series.ts';
+import { linesOf, marginsOfPlan } from '#app/planning/loads/margins-of-plan.ts';
+import { failingOf, leastOf, marginWords, rulingsOf, rulingWords } from '#app/planning/loads/ruling.ts';
+import { farthest, shearFlow } from '#app/planning/loads/station-margins.ts';
 import { beamLine, type CheckName, clampCrush, tubeChecks } from '#calc';
 import type { LoadPlan } from '#shared/record/load-plan.ts';
 import { caseOfLoads, foot, force, tipPulled } from './loads-of.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { beamLoad, caseOf, casesOfPlan, reachOf, supportOf } from '#app/loads/of-plan.ts';
+import { beamLoad, caseOf, casesOfPlan, reachOf, supportOf } from '#app/planning/loads/of-plan.ts';
 import { beamLine } from '#calc';
 import type { LoadRecord } from '#shared/record/load-plan.ts';
 import { loadPlan, load as loadSchema, support as supportSchema } from '#shared/record/load-plan.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { mixedUnits, unitsOf } from '#app/loads/mixed-units.ts';
-import { beamLoad, supportsOfPlan } from '#app/loads/of-plan.ts';
-import { loadTroublesOf } from '#app/loads/troubles.ts';
-import { troublesOf } from '#app/loads/troubles-of.ts';
+import { mixedUnits, unitsOf } from '#app/planning/loads/mixed-units.ts';
+import { beamLoad, supportsOfPlan } from '#app/planning/loads/of-plan.ts';
+import { loadTroublesOf } from '#app/planning/loads/troubles.ts';
+import { troublesOf } from '#app/planning/loads/troubles-of.ts';
 import { beamColumn } from '#calc';
 import type { LoadPlan, LoadRecord } from '#shared/record/load-plan.ts';
 import { caseOfLoads, foot, force, rest, sleeve, tipPulled } from './loads-of.ts';

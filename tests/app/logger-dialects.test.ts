@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { openFile } from '#app/logger/open-file.ts';
+import { openFile } from '#app/curing/logger/open-file.ts';
 import { bytesOf, hands, histories, known, lit, lookOf, readBack, written } from './logger-files.ts';
 
 const rows = (lines: readonly string[], count = 30) =>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { FaultKind } from '#app/logger/fault.ts';
+import type { FaultKind } from '#app/curing/logger/fault.ts';
 import { lit, readBack } from './logger-files.ts';
 
 const two = (n: number) => String(n).padStart(2, '0');

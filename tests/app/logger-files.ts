@@ -1,10 +1,10 @@
 import fc from 'fast-check';
-import { derive } from '#app/logger/derive.ts';
-import { type Fault, repairsOf } from '#app/logger/fault.ts';
-import { faultsOf } from '#app/logger/faults.ts';
-import type { Look } from '#app/logger/look.ts';
-import { openFile } from '#app/logger/open-file.ts';
-import { readColumns } from '#app/logger/read-columns.ts';
+import { derive } from '#app/curing/logger/derive.ts';
+import { type Fault, repairsOf } from '#app/curing/logger/fault.ts';
+import { faultsOf } from '#app/curing/logger/faults.ts';
+import type { Look } from '#app/curing/logger/look.ts';
+import { openFile } from '#app/curing/logger/open-file.ts';
+import { readColumns } from '#app/curing/logger/read-columns.ts';
 import type { LoggerDialect } from '#shared/record/logger-file.ts';
 
 /** What an oven did, every so many seconds from a time on. */

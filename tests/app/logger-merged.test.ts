@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type Logged, merged } from '#app/oven/merged.ts';
-import { ovenResults } from '#app/oven/oven-results.ts';
-import { ovenSeries } from '#app/oven/oven-series.ts';
+import { type Logged, merged } from '#app/curing/oven/merged.ts';
+import { ovenResults } from '#app/curing/oven/oven-results.ts';
+import { ovenSeries } from '#app/curing/oven/oven-series.ts';
 import { celsius, lit, load, slow } from './oven-loads.ts';
 
 /** Every 10 s from one minute to another, at the temperature of each moment. */

@@ -1,9 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import '../property-seed.ts';
-import { chooseLot, type LotOnShelf, type Need, shortBy } from '#app/lots/choose-lot.ts';
-import { bestBy, drawsByLot, endsAt, isPast, type LotDraw, leftIn, runsOutAt } from '#app/lots/lot-left.ts';
 import { summarize } from '#app/state/summarize.ts';
+import { chooseLot, type LotOnShelf, type Need, shortBy } from '#app/stock/lots/choose-lot.ts';
+import {
+  bestBy,
+  drawsByLot,
+  endsAt,
+  isPast,
+  type LotDraw,
+  leftIn,
+  runsOutAt,
+} from '#app/stock/lots/lot-left.ts';
 import type { Lot } from '#shared/record/lot.ts';
 import { heads } from '#shared/record/revision.ts';
 import type { BuildSummary } from '#shared/record/summary.ts';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { allSteps } from '#app/build/position.ts';
-import { stepAction } from '#app/build/step-action.ts';
-import { allMeasured, stationsFor, stationsOpen } from '#app/measure/stations.ts';
+import { allSteps } from '#app/laying-up/build/position.ts';
+import { stepAction } from '#app/laying-up/build/step-action.ts';
+import { allMeasured, stationsFor, stationsOpen } from '#app/laying-up/measure/stations.ts';
 import { buildOf, type Event } from './shop-of.ts';
 
 const tube = { tubeLength: 1 };

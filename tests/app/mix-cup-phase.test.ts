@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { asItIs, cupError, cupPhase, judgePour, type Mixing, pourTask } from '#app/mix/cup-phase.ts';
+import {
+  asItIs,
+  cupError,
+  cupPhase,
+  judgePour,
+  type Mixing,
+  pourTask,
+} from '#app/laying-up/mix/cup-phase.ts';
 import { cup } from './mix-cups.ts';
 
 const mixing: Mixing = { ratio: 0.3, tolerance: 0.03 };

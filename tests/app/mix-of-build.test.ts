@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { mixingOf } from '#app/mix/cup-phase.ts';
-import { mixOf, mixStep, planOf, scaleDoubt } from '#app/mix/mix-of-build.ts';
+import { mixingOf } from '#app/laying-up/mix/cup-phase.ts';
+import { mixOf, mixStep, planOf, scaleDoubt } from '#app/laying-up/mix/mix-of-build.ts';
 import { buildHeader } from '../record/arbitraries.ts';
 import { slow } from './mix-cups.ts';
 import { buildOf, cupOf, type Event } from './shop-of.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { eachOf, mixPlan, type PlanInput } from '#app/mix/mix-plan.ts';
-import { recipe } from '#app/mix/recipe.ts';
+import { eachOf, mixPlan, type PlanInput } from '#app/laying-up/mix/mix-plan.ts';
+import { recipe } from '#app/laying-up/mix/recipe.ts';
 import type { CupState } from '#shared/record/cup-state.ts';
 import { anyCloth, cup, slow } from './mix-cups.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { onScale, type ReadingContext, readScale } from '#app/mix/scale-reading.ts';
+import { onScale, type ReadingContext, readScale } from '#app/laying-up/mix/scale-reading.ts';
 
 const context: ReadingContext = { system: 'metric', step: 0.0001, before: 0.0893, holds: 0.2 };
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { orderProblem } from '#app/record/order-problem.ts';
+import { orderProblem } from '#app/made/record/order-problem.ts';
 import { holding } from '#shared/record/journal.ts';
 import { buildOf, cupOf } from './shop-of.ts';
 

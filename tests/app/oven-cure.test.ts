@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { doneLines } from '#app/oven/done-three.ts';
-import type { Tube } from '#app/oven/oven-cure.ts';
-import { finishOf } from '#app/oven/oven-finish.ts';
-import { ovenNow } from '#app/oven/oven-now.ts';
-import { ovenResults } from '#app/oven/oven-results.ts';
-import { postcureOf } from '#app/oven/postcure.ts';
+import { doneLines } from '#app/curing/oven/done-three.ts';
+import type { Tube } from '#app/curing/oven/oven-cure.ts';
+import { finishOf } from '#app/curing/oven/oven-finish.ts';
+import { ovenNow } from '#app/curing/oven/oven-now.ts';
+import { ovenResults } from '#app/curing/oven/oven-results.ts';
+import { postcureOf } from '#app/curing/oven/postcure.ts';
 import { room, tube38 } from './cure-loads.ts';
 import { celsius, load, minutes, type Read, slow } from './oven-loads.ts';
 

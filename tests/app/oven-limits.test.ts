@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { coreLimits, mandrelLimits } from '#app/oven/limits-beside.ts';
-import { brokenBy, limitsOf } from '#app/oven/oven-limits.ts';
+import { coreLimits, mandrelLimits } from '#app/curing/oven/limits-beside.ts';
+import { brokenBy, limitsOf } from '#app/curing/oven/oven-limits.ts';
 import type { CureSchedule } from '#shared/record/cure-schedule.ts';
 import { limitSource } from '#shared/reference/limit-sources.ts';
 import { starterCores } from '#shared/reference/starter-cores.ts';

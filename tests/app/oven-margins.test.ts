@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { errorDraft, offsetInput, offsetsOf, proposeErrors } from '#app/oven/error-draft.ts';
-import { lightDrafts } from '#app/oven/light.ts';
-import { ovenResults } from '#app/oven/oven-results.ts';
-import { marginsOf } from '#app/oven/over-limits.ts';
-import { scheduleAhead } from '#app/oven/schedule-ahead.ts';
+import { errorDraft, offsetInput, offsetsOf, proposeErrors } from '#app/curing/oven/error-draft.ts';
+import { lightDrafts } from '#app/curing/oven/light.ts';
+import { ovenResults } from '#app/curing/oven/oven-results.ts';
+import { marginsOf } from '#app/curing/oven/over-limits.ts';
+import { scheduleAhead } from '#app/curing/oven/schedule-ahead.ts';
 import { build, celsius, lit, load, loadHeader, schedule } from './oven-loads.ts';
 
 const channels = [

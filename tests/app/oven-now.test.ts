@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { ovenNow } from '#app/oven/oven-now.ts';
-import { ovenResults } from '#app/oven/oven-results.ts';
-import { coolsTo, holdOf } from '#app/oven/oven-schedule.ts';
+import { ovenNow } from '#app/curing/oven/oven-now.ts';
+import { ovenResults } from '#app/curing/oven/oven-results.ts';
+import { coolsTo, holdOf } from '#app/curing/oven/oven-schedule.ts';
 import { starterSchedules } from '#shared/reference/starter-schedules.ts';
 import { celsius, load, minutes, type Read, type Stages, schedule, slow } from './oven-loads.ts';
 

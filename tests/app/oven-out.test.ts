@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { doneLines } from '#app/oven/done-three.ts';
-import { ovenResults } from '#app/oven/oven-results.ts';
-import { stillHot } from '#app/oven/oven-words.ts';
+import { doneLines } from '#app/curing/oven/done-three.ts';
+import { ovenResults } from '#app/curing/oven/oven-results.ts';
+import { stillHot } from '#app/curing/oven/oven-words.ts';
 import { build, load, type Read, slow } from './oven-loads.ts';
 
 const plain = (text: string | undefined) => text?.replace(/\s/g, ' ');

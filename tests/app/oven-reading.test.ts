@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { chipsAround, expectedReading } from '#app/oven/expected.ts';
-import { judgeTime, readTemperature } from '#app/oven/reading-check.ts';
-import { readTimeOfDay } from '#app/oven/reading-time.ts';
+import { chipsAround, expectedReading } from '#app/curing/oven/expected.ts';
+import { judgeTime, readTemperature } from '#app/curing/oven/reading-check.ts';
+import { readTimeOfDay } from '#app/curing/oven/reading-time.ts';
 import { celsius, load, minutes } from './oven-loads.ts';
 
 const expected = (minute: number, boom: readonly (readonly [number, number])[], off?: number) =>

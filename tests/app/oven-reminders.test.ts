@@ -1,10 +1,10 @@
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
-import { ovenNow } from '#app/oven/oven-now.ts';
-import { ovenResults } from '#app/oven/oven-results.ts';
-import { nextReadingDue } from '#app/oven/reading-due.ts';
-import { calendarFile, folded } from '#app/reminders/ics.ts';
-import { ovenReminders } from '#app/reminders/oven-reminders.ts';
+import { ovenNow } from '#app/curing/oven/oven-now.ts';
+import { ovenResults } from '#app/curing/oven/oven-results.ts';
+import { nextReadingDue } from '#app/curing/oven/reading-due.ts';
+import { calendarFile, folded } from '#app/curing/reminders/ics.ts';
+import { ovenReminders } from '#app/curing/reminders/oven-reminders.ts';
 import { lit, load, minutes, schedule } from './oven-loads.ts';
 
 const remindersOf = (state: ReturnType<typeof load>, now: number) =>

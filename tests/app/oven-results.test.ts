@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ovenResults } from '#app/oven/oven-results.ts';
-import { thinned } from '#app/oven/thinned.ts';
+import { ovenResults } from '#app/curing/oven/oven-results.ts';
+import { thinned } from '#app/curing/oven/thinned.ts';
 import { cureTimeUsed } from '#calc';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
 import { celsius, load, type Read, slow } from './oven-loads.ts';

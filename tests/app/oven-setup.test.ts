@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lightDrafts } from '#app/oven/light.ts';
+import { lightDrafts } from '#app/curing/oven/light.ts';
 import {
   chooseSchedule,
   loadDraft,
@@ -9,8 +9,8 @@ import {
   scheduleFrom,
   tapeNotOn,
   wantsHeat,
-} from '#app/oven/load-draft.ts';
-import { brokenBy, cutoffOf, limitsOf } from '#app/oven/oven-limits.ts';
+} from '#app/curing/oven/load-draft.ts';
+import { brokenBy, cutoffOf, limitsOf } from '#app/curing/oven/oven-limits.ts';
 import { foldOvenLoad } from '#shared/record/oven-state.ts';
 import { starterReleases } from '#shared/reference/starter-releases.ts';
 import { starterSchedules } from '#shared/reference/starter-schedules.ts';

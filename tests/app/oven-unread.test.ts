@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { type Gap, unreadTime } from '#app/oven/oven-series.ts';
+import { type Gap, unreadTime } from '#app/curing/oven/oven-series.ts';
 
 const gap = (id: string, from: number, to: number) =>
   ({ channel: { channel: id, name: id }, from, to }) as unknown as Gap;

@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { asItsLoads, expectedEach, gentleMass, type PlannedTube, plannedModulus } from '#app/proof/bend.ts';
-import { isSet, isTested, proofTests, ringOf, setOf, stiffnessOf } from '#app/proof/results.ts';
+import {
+  asItsLoads,
+  expectedEach,
+  gentleMass,
+  type PlannedTube,
+  plannedModulus,
+} from '#app/laying-up/proof/bend.ts';
+import { isSet, isTested, proofTests, ringOf, setOf, stiffnessOf } from '#app/laying-up/proof/results.ts';
 import {
   begun,
   gaveWayDraft,
@@ -10,7 +16,7 @@ import {
   type Running,
   withoutLast,
   withReading,
-} from '#app/proof/running.ts';
+} from '#app/laying-up/proof/running.ts';
 import {
   dialPlaces,
   firstSetup,
@@ -19,8 +25,8 @@ import {
   heldFrom,
   heldRecord,
   type Setup,
-} from '#app/proof/setup.ts';
-import { expectedNarrower, thinEnd, whyNot } from '#app/proof/squeezing.ts';
+} from '#app/laying-up/proof/setup.ts';
+import { expectedNarrower, thinEnd, whyNot } from '#app/laying-up/proof/squeezing.ts';
 import { summarize } from '#app/state/summarize.ts';
 import { beamLine, wallSection } from '#calc';
 import { buildHeader } from '../record/arbitraries.ts';

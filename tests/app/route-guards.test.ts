@@ -6,7 +6,7 @@ import {
   missingFor,
   overrideDrafts,
   stageFor,
-} from '#app/build/guards.ts';
+} from '#app/laying-up/build/guards.ts';
 import { overrideReasons } from '#shared/record/entry.ts';
 import { buildHeader } from '../record/arbitraries.ts';
 import { buildOf, cupOf, type Event, ticksOf } from './shop-of.ts';

@@ -9,7 +9,7 @@ import {
   routeAddress,
   stageAt,
   stageSlug,
-} from '#app/build/position.ts';
+} from '#app/laying-up/build/position.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { buildHeader } from '../record/arbitraries.ts';
 import { buildOf, cupOf, type Event, ticksOf } from './shop-of.ts';

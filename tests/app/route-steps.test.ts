@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import { filmCount } from '#app/build/films.ts';
-import { keptSize } from '#app/build/picture.ts';
-import { allSteps } from '#app/build/position.ts';
-import { allHard, sampleDraft, samplesOf, softSentence } from '#app/build/samples.ts';
-import { aboutStep } from '#app/build/step-about.ts';
-import { actionLabel, type OpenOven, stepAction } from '#app/build/step-action.ts';
+import { filmCount } from '#app/laying-up/build/films.ts';
+import { keptSize } from '#app/laying-up/build/picture.ts';
+import { allSteps } from '#app/laying-up/build/position.ts';
+import { allHard, sampleDraft, samplesOf, softSentence } from '#app/laying-up/build/samples.ts';
+import { aboutStep } from '#app/laying-up/build/step-about.ts';
+import { actionLabel, type OpenOven, stepAction } from '#app/laying-up/build/step-action.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StepRole } from '#shared/record/checklist.ts';
 import { buildOf, cupOf, type Event } from './shop-of.ts';

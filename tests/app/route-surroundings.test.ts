@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { judgeSurroundings } from '#app/build/surroundings.ts';
-import { concernSentence, surroundingsLine, typedWithUnit } from '#app/build/surroundings-words.ts';
+import { judgeSurroundings } from '#app/laying-up/build/surroundings.ts';
+import { concernSentence, surroundingsLine, typedWithUnit } from '#app/laying-up/build/surroundings-words.ts';
 
 const celsius = (t: number) => t + 273.15;
 const what = (read: Parameters<typeof judgeSurroundings>[0]) =>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { allSteps } from '#app/build/position.ts';
+import { allSteps } from '#app/laying-up/build/position.ts';
 import {
   enoughWords,
   factsOfStep,
@@ -8,7 +8,7 @@ import {
   stillWaiting,
   tickDrafts,
   waitOf,
-} from '#app/build/ticks.ts';
+} from '#app/laying-up/build/ticks.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import type { StepRole } from '#shared/record/checklist.ts';
 import { starterChecklists } from '#shared/reference/starter-checklists.ts';

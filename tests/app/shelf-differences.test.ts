@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { differences } from '#app/shelf/differences.ts';
+import { differences } from '#app/stock/shelf/differences.ts';
 
 const cloth = {
   name: 'Plain 193',

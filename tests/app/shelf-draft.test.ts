@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { hardenerPerResin } from '#app/mix/recipe.ts';
-import { energyOf, lifeEnergy } from '#app/mix/resin-energy.ts';
-import { moved } from '#app/shelf/checklist-draft.ts';
+import { hardenerPerResin } from '#app/laying-up/mix/recipe.ts';
+import { energyOf, lifeEnergy } from '#app/laying-up/mix/resin-energy.ts';
+import { settings } from '#app/state/settings.ts';
+import { moved } from '#app/stock/shelf/checklist-draft.ts';
 import {
   askedFields,
   bodyOf,
@@ -10,13 +11,12 @@ import {
   isGood,
   itemDraft,
   pairProblem,
-} from '#app/shelf/item-draft.ts';
-import { type ItemType, isItemType } from '#app/shelf/kinds.ts';
-import { ownNote } from '#app/shelf/own-note.ts';
-import { gramsWords } from '#app/shelf/ratio-line.tsx';
-import { resinDoubts } from '#app/shelf/resin-doubts.ts';
-import { fitWords, massCheck } from '#app/shelf/resin-fit.tsx';
-import { settings } from '#app/state/settings.ts';
+} from '#app/stock/shelf/item-draft.ts';
+import { type ItemType, isItemType } from '#app/stock/shelf/kinds.ts';
+import { ownNote } from '#app/stock/shelf/own-note.ts';
+import { gramsWords } from '#app/stock/shelf/ratio-line.tsx';
+import { resinDoubts } from '#app/stock/shelf/resin-doubts.ts';
+import { fitWords, massCheck } from '#app/stock/shelf/resin-fit.tsx';
 import type { ResinSystem } from '#shared/record/resin-system.ts';
 import type { Body } from '#shared/record/revision.ts';
 import { starterResins } from '#shared/reference/starter-resins.ts';

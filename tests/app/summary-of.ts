@@ -1,4 +1,4 @@
-import { type Made, madeOf } from '#app/learned/made-facts.ts';
+import { type Made, madeOf } from '#app/made/learned/made-facts.ts';
 import type { BuildSummary, OvenSummary } from '#shared/record/summary.ts';
 import { foldVersion } from '#shared/record/summary.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { pullAt, rollsFor, squeezes, wound } from '#app/tape/tape-figures.ts';
-import { jobOfBuild } from '#app/tape/tape-job.ts';
+import { pullAt, rollsFor, squeezes, wound } from '#app/laying-up/tape/tape-figures.ts';
+import { jobOfBuild } from '#app/laying-up/tape/tape-job.ts';
 import { starterTapes } from '#shared/reference/starter-tapes.ts';
 import { buildHeader, celsius, schedule } from './oven-loads.ts';
 

@@ -1,12 +1,12 @@
 import DxfParser, { type ILwpolylineEntity } from 'dxf-parser';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CutPiece, cutPieces } from '#app/cutting/cut-pieces.ts';
-import { templateDxf } from '#app/wall/template-dxf.ts';
-import { templateMarks } from '#app/wall/template-marks.ts';
-import { stacked, templateSvg } from '#app/wall/template-svg.ts';
-import { crossings, sheetName, sheetsFor } from '#app/wall/template-tiles.ts';
-import { hasWall } from '#app/wall/wall-model.ts';
+import { type CutPiece, cutPieces } from '#app/planning/cutting/cut-pieces.ts';
+import { templateDxf } from '#app/planning/wall/template-dxf.ts';
+import { templateMarks } from '#app/planning/wall/template-marks.ts';
+import { stacked, templateSvg } from '#app/planning/wall/template-svg.ts';
+import { crossings, sheetName, sheetsFor } from '#app/planning/wall/template-tiles.ts';
+import { hasWall } from '#app/planning/wall/wall-model.ts';
 import { outlineArea, outlineBounds } from '#calc';
 import type { Plan } from '#shared/record/plan.ts';
 import { lowerMast, upperMast, yard } from '../browser/support/walled.ts';

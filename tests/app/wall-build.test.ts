@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { planOf } from '#app/mix/mix-of-build.ts';
-import { curedByWeight } from '#app/results/by-weight.ts';
+import { planOf } from '#app/laying-up/mix/mix-of-build.ts';
+import { curedByWeight } from '#app/made/results/by-weight.ts';
+import { wallCloth } from '#app/planning/wall/wall-mix.ts';
 import { summarize } from '#app/state/summarize.ts';
-import { wallCloth } from '#app/wall/wall-mix.ts';
 import { buildHeader } from '../record/arbitraries.ts';
 import { buildOf, entriesOf } from './shop-of.ts';
 import { aramid, pieceOf, shape, shelf, wallOf } from './wall-of.ts';

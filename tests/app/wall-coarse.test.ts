@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { coarse } from '#app/wall/pictures/coarse.ts';
-import { layersOf } from '#app/wall/pictures/layers.ts';
-import { masses, rollOf } from '#app/wall/wall-model.ts';
+import { coarse } from '#app/planning/wall/pictures/coarse.ts';
+import { layersOf } from '#app/planning/wall/pictures/layers.ts';
+import { masses, rollOf } from '#app/planning/wall/wall-model.ts';
 import { lowerMastPlies, pieceOf, shape, shelf, wallOf } from './wall-of.ts';
 
 const sleeve = pieceOf(

@@ -5,8 +5,8 @@ import {
   removeDiameter,
   straightMandrel,
   taperedMandrel,
-} from '#app/wall/mandrel-edits.ts';
-import { stationsOnTube } from '#app/wall/shape-edits.ts';
+} from '#app/planning/wall/mandrel-edits.ts';
+import { stationsOnTube } from '#app/planning/wall/shape-edits.ts';
 import {
   addPiece,
   copyPiece,
@@ -17,7 +17,7 @@ import {
   shiftPiece,
   stretchTo,
   type WallState,
-} from '#app/wall/wall-edits.ts';
+} from '#app/planning/wall/wall-edits.ts';
 import { lowerMastPlies, pieceOf, shape, wallOf } from './wall-of.ts';
 
 const sleeve = () =>

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { cutPieces } from '#app/cutting/cut-pieces.ts';
-import { wallCautions } from '#app/wall/wall-cautions.ts';
-import { flatPieces, masses, rollOf, type WalledPlan } from '#app/wall/wall-model.ts';
-import { wallProblem } from '#app/wall/wall-words.ts';
+import { cutPieces } from '#app/planning/cutting/cut-pieces.ts';
+import { wallCautions } from '#app/planning/wall/wall-cautions.ts';
+import { flatPieces, masses, rollOf, type WalledPlan } from '#app/planning/wall/wall-model.ts';
+import { wallProblem } from '#app/planning/wall/wall-words.ts';
 import { pieceOf, shape, shelf, wallOf } from './wall-of.ts';
 
 const even = (length: number, plies: number) =>

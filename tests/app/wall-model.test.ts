@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { recipe } from '#app/mix/recipe.ts';
-import { blendedCloth } from '#app/wall/blend.ts';
-import { clothMasses } from '#app/wall/plan-with-wall.ts';
-import { wallRecipe } from '#app/wall/wall-mix.ts';
-import { flatPieces, masses, pieceSpecs, plyThickness, rollOf } from '#app/wall/wall-model.ts';
+import { recipe } from '#app/laying-up/mix/recipe.ts';
+import { blendedCloth } from '#app/planning/wall/blend.ts';
+import { clothMasses } from '#app/planning/wall/plan-with-wall.ts';
+import { wallRecipe } from '#app/planning/wall/wall-mix.ts';
+import { flatPieces, masses, pieceSpecs, plyThickness, rollOf } from '#app/planning/wall/wall-model.ts';
 import { resinForCloth } from '#calc';
 import { aramid, carbon, lowerMastPlies, pieceOf, shape, shelf, wallOf, withFollowing } from './wall-of.ts';
 

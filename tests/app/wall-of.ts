@@ -1,5 +1,5 @@
-import { planWithWall } from '#app/wall/plan-with-wall.ts';
-import type { WalledPlan, WallShelf } from '#app/wall/wall-model.ts';
+import { planWithWall } from '#app/planning/wall/plan-with-wall.ts';
+import type { WalledPlan, WallShelf } from '#app/planning/wall/wall-model.ts';
 import type { Cloth } from '#shared/record/cloth.ts';
 import type { Core } from '#shared/record/core.ts';
 import type { Piece, ShapeRecord } from '#shared/record/piece.ts';

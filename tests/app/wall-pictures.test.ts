@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { apart, sampleNear, turn, within } from '#app/wall/pictures/angles.ts';
-import { stretchOf } from '#app/wall/pictures/flat-shape.tsx';
-import { fitLabels } from '#app/wall/pictures/labels.ts';
-import { arcPath, onCircle } from '#app/wall/pictures/rings.ts';
-import { linear, ticksToEnd } from '#app/wall/pictures/scale.ts';
-import { linePath, thinned } from '#app/wall/pictures/thin-line.ts';
-import { handleAt } from '#app/wall/station-drag.ts';
-import { rollOf } from '#app/wall/wall-model.ts';
+import { apart, sampleNear, turn, within } from '#app/planning/wall/pictures/angles.ts';
+import { stretchOf } from '#app/planning/wall/pictures/flat-shape.tsx';
+import { fitLabels } from '#app/planning/wall/pictures/labels.ts';
+import { arcPath, onCircle } from '#app/planning/wall/pictures/rings.ts';
+import { linear, ticksToEnd } from '#app/planning/wall/pictures/scale.ts';
+import { linePath, thinned } from '#app/planning/wall/pictures/thin-line.ts';
+import { handleAt } from '#app/planning/wall/station-drag.ts';
+import { rollOf } from '#app/planning/wall/wall-model.ts';
 import { lowerMastPlies, pieceOf, shape, shelf, wallOf } from './wall-of.ts';
 
 describe('labels of a picture', () => {

@@ -13,8 +13,8 @@ import {
   shapedLike,
   shapeOf,
   stationsOnTube,
-} from '#app/wall/shape-edits.ts';
-import { alongStep, snap, upStep } from '#app/wall/snapping.ts';
+} from '#app/planning/wall/shape-edits.ts';
+import { alongStep, snap, upStep } from '#app/planning/wall/snapping.ts';
 import { lowerMastPlies, pieceOf, shape } from './wall-of.ts';
 
 const under = { startDiameter: 0.0508, thickness: 0.0003, overlap: 0.015 };

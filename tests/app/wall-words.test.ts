@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { extraOf, seamWords } from '#app/wall/seam-words.ts';
-import { driftOf, openAt, splitAngle, wallCautions } from '#app/wall/wall-cautions.ts';
-import { flatPieces, rollOf, type WalledPlan } from '#app/wall/wall-model.ts';
-import { wallProblem } from '#app/wall/wall-words.ts';
+import { extraOf, seamWords } from '#app/planning/wall/seam-words.ts';
+import { driftOf, openAt, splitAngle, wallCautions } from '#app/planning/wall/wall-cautions.ts';
+import { flatPieces, rollOf, type WalledPlan } from '#app/planning/wall/wall-model.ts';
+import { wallProblem } from '#app/planning/wall/wall-words.ts';
 import type { Piece, ShapeRecord } from '#shared/record/piece.ts';
 import { lowerMastPlies, pieceOf, shape, shelf, wallOf } from './wall-of.ts';
 

@@ -1,9 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { tubeOfPlan } from '#app/carry/tube-of-plan.ts';
-import { laterAt, spreadOut, stretchesOf } from '#app/wanted/stretches.ts';
-import { withPlies } from '#app/wanted/take.ts';
-import { firstAsking, placesOf, pliesToday, variable, wantedInput } from '#app/wanted/wanted-input.ts';
-import type { Wanted } from '#app/wanted/wanted-worker.ts';
+import { tubeOfPlan } from '#app/planning/carry/tube-of-plan.ts';
+import { laterAt, spreadOut, stretchesOf } from '#app/planning/wanted/stretches.ts';
+import { withPlies } from '#app/planning/wanted/take.ts';
+import {
+  firstAsking,
+  placesOf,
+  pliesToday,
+  variable,
+  wantedInput,
+} from '#app/planning/wanted/wanted-input.ts';
+import type { Wanted } from '#app/planning/wanted/wanted-worker.ts';
 import { wantedPlies } from '#calc';
 import type { LoadPlan } from '#shared/record/load-plan.ts';
 import { lowerMastLoads } from '../../demo/loads.ts';

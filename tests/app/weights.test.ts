@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { doubtAbout, nextWeighing } from '#app/weigh/weights.ts';
+import { doubtAbout, nextWeighing } from '#app/laying-up/weigh/weights.ts';
 import { buildHeader } from '../record/arbitraries.ts';
 import { buildOf, type Event, ticksOf } from './shop-of.ts';
 

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { allTerms, findTerms } from '#app/words/terms.ts';
+import { allTerms, findTerms } from '#app/phone/words/terms.ts';
 
 const sources = readdirSync('src/app', { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.tsx'))

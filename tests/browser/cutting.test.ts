@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import DxfParser, { type ILwpolylineEntity } from 'dxf-parser';
-import { type CutPiece, cutPieces } from '#app/cutting/cut-pieces.ts';
-import { hasWall } from '#app/wall/wall-model.ts';
+import { type CutPiece, cutPieces } from '#app/planning/cutting/cut-pieces.ts';
+import { hasWall } from '#app/planning/wall/wall-model.ts';
 import { outlineArea } from '#calc';
 import { starterWallShelf } from '../app/cut-shop.ts';
 import { follow, loosely, phoneOnRealTime, press, typeOnKeys } from './support/hands.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { plannedOf } from '#app/proof/planned-of-build.ts';
-import { isSet, proofTests, stiffnessOf } from '#app/proof/results.ts';
+import { plannedOf } from '#app/laying-up/proof/planned-of-build.ts';
+import { isSet, proofTests, stiffnessOf } from '#app/laying-up/proof/results.ts';
 import { foldBuild } from '#shared/record/build-state.ts';
 import type { StoredRecord } from '#shared/record/read.ts';
 import { demoShop } from '../../demo/make-shop.ts';

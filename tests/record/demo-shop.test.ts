@@ -1,9 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { describe, expect, it } from 'vitest';
-import { derive } from '#app/logger/derive.ts';
-import { openKnown } from '#app/logger/open-file.ts';
-import { readColumns } from '#app/logger/read-columns.ts';
-import { laidAt } from '#app/results/laid-at.ts';
+import { derive } from '#app/curing/logger/derive.ts';
+import { openKnown } from '#app/curing/logger/open-file.ts';
+import { readColumns } from '#app/curing/logger/read-columns.ts';
+import { laidAt } from '#app/made/results/laid-at.ts';
 import { drawsOf } from '#app/state/draws.ts';
 import {
   cureTimeUsed,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { faultWords } from '#app/data/restore-words.ts';
+import { faultWords } from '#app/phone/data/restore-words.ts';
 import type { Store } from '#storage/store.ts';
 import { demoShop } from '../../demo/make-shop.ts';
 import { anchor } from '../../demo/shop-time.ts';

@@ -21,7 +21,7 @@ export function Ask({ term, asks, line }: Props) {
   const open = useSignal(false);
   const ask = async () => {
     try {
-      loaded.value ??= { Sheet: (await import('#app/words/words-screen.tsx')).TermSheet };
+      loaded.value ??= { Sheet: (await import('#app/phone/words/words-screen.tsx')).TermSheet };
       open.value = true;
     } catch {
       // No network, and not cached yet: that screen says so, and opens once it is here.

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { ClockStrip } from '#app/clocks/clock-strip.tsx';
+import { ClockStrip } from '#app/laying-up/clocks/clock-strip.tsx';
 import { idle } from '#app/platform/idle.ts';
 import { matchPath, type Params, path } from '#app/router.ts';
 import { shelfIsThere } from '#app/state/documents.ts';

@@ -32,7 +32,7 @@ const reasons = {
   },
 } as const;
 
-const leaveDemo = () => import('#app/data/demo.ts').then((m) => m.leaveDemo());
+const leaveDemo = () => import('#app/phone/data/demo.ts').then((m) => m.leaveDemo());
 
 /** The shop could not be opened: why, and the way out. */
 export function CannotOpen() {

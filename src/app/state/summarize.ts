@@ -1,7 +1,7 @@
-import { planOfBuild } from '#app/cutting/plan-of-build.ts';
-import { hardenerPerResin } from '#app/mix/recipe.ts';
-import { pointsOf, ringOf } from '#app/proof/results.ts';
-import { wallsMeasured } from '#app/results/by-thickness.ts';
+import { hardenerPerResin } from '#app/laying-up/mix/recipe.ts';
+import { pointsOf, ringOf } from '#app/laying-up/proof/results.ts';
+import { wallsMeasured } from '#app/made/results/by-thickness.ts';
+import { planOfBuild } from '#app/planning/cutting/plan-of-build.ts';
 import { fiberMassFraction, resinForCloth } from '#calc';
 import type { BuildHeader } from '#shared/record/build.ts';
 import { type BuildState, foldBuild } from '#shared/record/build-state.ts';

@@ -1,5 +1,5 @@
-import { takePicture } from '#app/build/picture.ts';
-import { mergeIn } from '#app/data/restoring.ts';
+import { takePicture } from '#app/laying-up/build/picture.ts';
+import { mergeIn } from '#app/phone/data/restoring.ts';
 import { saveDoc } from '#app/state/documents.ts';
 import { journals } from '#app/state/journals.ts';
 import { record, retract } from '#app/state/record.ts';

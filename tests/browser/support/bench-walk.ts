@@ -141,7 +141,15 @@ export async function openShop(page: Page): Promise<void> {
 export async function turnInto(page: Page, size: { width: number; height: number }): Promise<void> {
   await page.setViewportSize(size);
   await page.evaluate(async () => {
-    const nextFrame = () => new Promise((drawn) => requestAnimationFrame(drawn));
+    // A test's own clock has frames of its own; this is told once the browser has really laid one out.
+    const nextFrame = () =>
+      new Promise<void>((drawn) => {
+        const seen = new IntersectionObserver(() => {
+          seen.disconnect();
+          drawn();
+        });
+        seen.observe(document.documentElement);
+      });
     const places = () =>
       [...document.querySelectorAll('a, button, input, main')]
         .map((part) => Object.values(part.getBoundingClientRect().toJSON()).join())
