@@ -8,11 +8,11 @@ const jsx = { oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } } } a
 const executablePath = await findChromium();
 
 const inNode = {
-  environment: 'node',
+  environment: 'node' as const,
   setupFiles: ['tests/property-seed.ts'],
   // Properties run hundreds of cases; a slow machine is no reason to fail one.
   testTimeout: 60_000,
-} as const;
+};
 
 export default defineConfig({
   test: {
