@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 
@@ -7,9 +7,13 @@ test.describe.configure({ mode: 'parallel' });
 /** Every address of the app, as its routes have them: a new screen is checked without anybody thinking of it. */
 const patterns = [
   '/',
-  ...Array.from(readFileSync('src/app/shell/routes.ts', 'utf8').matchAll(/pattern: '([^']+)'/g), ([, p]) =>
-    String(p),
-  ),
+  ...readdirSync('src/app', { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('/routes.ts'))
+    .flatMap((file) =>
+      Array.from(readFileSync(`src/app/${file}`, 'utf8').matchAll(/pattern: '([^']+)'/g), ([, p]) =>
+        String(p),
+      ),
+    ),
 ];
 
 /** What the demo shop has for the places in those addresses. */
