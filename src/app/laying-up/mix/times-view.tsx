@@ -7,6 +7,7 @@ import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
 import { go } from '#app/router.ts';
 import { now } from '#app/state/now.ts';
+import { settings } from '#app/state/settings.ts';
 import { show } from '#app/state/show.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { formatClockTime, formatDuration } from '#shared/units/time.ts';
@@ -18,6 +19,12 @@ import { ReadAgain } from './read-again.tsx';
 import { useTyped } from './typed-draft.ts';
 
 const paceOver = 600;
+
+/** Common practice, no source. */
+const usualPace = {
+  metric: 'Usual by hand 5 to 15 g a minute',
+  inchPound: 'Usual by hand 0.2 to 0.5 oz a minute',
+};
 
 const troubles: Record<NonNullable<CupPlan['trouble']>, { title: string; says: string }> = {
   noCup: {
@@ -57,7 +64,7 @@ function usePace(state: BuildState) {
 function Pace({ pace }: { pace: ReturnType<typeof usePace> }) {
   const { by, byCloth, mass, area, planned, canBeCloth } = pace;
   const hint =
-    planned === undefined ? 'Usual by hand 5 to 15 g a minute' : `The plan has ${show(planned, 'massRate')}`;
+    planned === undefined ? usualPace[settings.value.units] : `The plan has ${show(planned, 'massRate')}`;
   return (
     <>
       {canBeCloth && (
