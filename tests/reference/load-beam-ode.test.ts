@@ -134,4 +134,50 @@ describe('a random taper', () => {
       { numRuns: 8 },
     );
   });
+
+  it('measured: pressed and held at its foot and its tip, its supports push as the integrator finds, within 1e-4', () => {
+    fc.assert(
+      fc.property(taper, (one) => {
+        const beam = {
+          stations: stationsOf(one),
+          supports: [
+            { kind: 'clamp' as const, at: 0 },
+            { kind: 'rest' as const, at: LENGTH },
+          ],
+          loadFactor: 1,
+        };
+        const press = (force: number): BeamLoad => ({ kind: 'axial', at: LENGTH, force });
+        const force = beamColumn({ ...beam, loads: [press(-1)] }).bucklingReserve / 2;
+        const { solution } = beamColumn({ ...beam, loads: [evenLoad, press(-force)] });
+        const { start, end } = shot(one, [2, 3], [0, 2], 5, -force);
+        const [foot, tip] = solution?.reactions ?? [];
+        expect(Math.abs((foot?.force ?? 0) / (start[3] ?? 0) - 1)).toBeLessThan(1e-4);
+        expect(Math.abs((foot?.moment ?? 0) / -(start[2] ?? 0) - 1)).toBeLessThan(1e-4);
+        expect(Math.abs((tip?.force ?? 0) / -(end[3] ?? 0) - 1)).toBeLessThan(1e-4);
+        expect((solution?.moment[0] ?? 0) / (start[2] ?? 0)).toBeCloseTo(1, 4);
+      }),
+      { numRuns: 8 },
+    );
+  });
+
+  it('arithmetic: pressed over three supports, they push back with as much as it bears, and turn by nothing', () => {
+    const beam = {
+      stations: stationsOf({ foot: 0.04, tip: 0.02, wall: 0.001, wallTip: 0.001, bulge: 0 }),
+      supports: [
+        { kind: 'clamp' as const, at: 0 },
+        { kind: 'rest' as const, at: 1.2 },
+        { kind: 'rest' as const, at: LENGTH },
+      ],
+      loadFactor: 1,
+    };
+    const { solution } = beamColumn({
+      ...beam,
+      loads: [evenLoad, { kind: 'axial', at: LENGTH, force: -300 }],
+    });
+    const push = solution?.reactions ?? [];
+    const turns = push.reduce((sum, { at, force, moment }) => sum + force * at + moment, 0);
+    expect(push.map(({ force }) => Math.sign(force))).toEqual([-1, -1, -1]);
+    expect(push.reduce((sum, { force }) => sum + force, 0)).toBeCloseTo(-5 * LENGTH, 8);
+    expect(turns).toBeCloseTo((-5 * LENGTH ** 2) / 2, 8);
+  });
 });
