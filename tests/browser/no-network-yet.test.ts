@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { openDemo } from './support/desk-walk.ts';
 
 test.use({ serviceWorkers: 'allow' });
 
@@ -38,5 +39,30 @@ test.describe('before the app is on the phone', () => {
     const styles = page.locator('link[rel=stylesheet][href*="timer-screen-"]');
     await expect.poll(() => styles.evaluate((link: HTMLLinkElement) => link.sheet !== null)).toBe(true);
     expect(failures.filter((message) => message.includes('import'))).toEqual([]);
+  });
+
+  test('a cut or a search whose worker cannot be fetched says that, and blames no figure', async ({
+    page,
+    context,
+  }) => {
+    await page.route(/assets\/(nest|wanted)-worker-/, (route) => route.abort());
+    await openDemo(page);
+    await page.waitForLoadState('networkidle');
+    await context.setOffline(true);
+    await page.evaluate(() => {
+      location.hash = '#/plan/demo-plan-lower-mast/cutting';
+    });
+    await expect(page.getByText('What lays pieces out is not on the phone yet').first()).toBeVisible();
+    await page.evaluate(() => {
+      location.hash = '#/plan/demo-plan-lower-mast/loads/wanted';
+    });
+    await expect(page.getByText('What goes through the plies is not on the phone yet')).toBeVisible();
+    await page.unroute(/assets\/(nest|wanted)-worker-/);
+    await context.setOffline(false);
+    await page.evaluate(() => {
+      location.hash = '#/plan/demo-plan-lower-mast/cutting';
+    });
+    await expect(page.getByText('What lays pieces out is not on the phone yet')).toHaveCount(0);
+    await expect(page.locator('svg.nest').first()).toBeVisible();
   });
 });

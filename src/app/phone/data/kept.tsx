@@ -87,13 +87,18 @@ export function Kept() {
           ...(counts.files > 0
             ? [
                 [
-                  'Logger’s files, in every backup',
-                  `${number(counts.files)}, ${formatBytes(counts.fileBytes)}`,
+                  'From loggers, in every backup',
+                  `${number(counts.files)} ${counts.files === 1 ? 'file' : 'files'}, ${formatBytes(counts.fileBytes)}`,
                 ],
               ]
             : []),
           ...(counts.photos > 0
-            ? [['Photos', `${number(counts.photos)}, ${formatBytes(counts.photoBytes)}`]]
+            ? [
+                [
+                  'Photos',
+                  `${number(counts.photos)} ${counts.photos === 1 ? 'photo' : 'photos'}, ${formatBytes(counts.photoBytes)}`,
+                ],
+              ]
             : []),
           ...(room.value
             ? [['Room taken', `${formatBytes(room.value.used)} of ${formatBytes(room.value.of)}`]]

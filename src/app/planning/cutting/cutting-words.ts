@@ -1,3 +1,4 @@
+import { NotOnThePhone } from '#app/platform/beside.ts';
 import { dimension } from './dimensions.ts';
 
 export interface CuttingProblem {
@@ -13,7 +14,14 @@ interface Asked {
 }
 
 /** One sentence for a layout that cannot be: what is wrong, and what would be right. */
-export function cuttingProblem({ message }: Error, { rollWidth, mask, selvage }: Asked): CuttingProblem {
+export function cuttingProblem(error: Error, { rollWidth, mask, selvage }: Asked): CuttingProblem {
+  if (error instanceof NotOnThePhone) {
+    return {
+      field: 'all',
+      says: 'What lays pieces out is not on the phone yet: with a network, come back to this screen.',
+    };
+  }
+  const { message } = error;
   if (/count/.test(message)) {
     return { field: 'tubes', says: 'That is more than 500 pieces at once: lay out fewer tubes.' };
   }

@@ -1,12 +1,20 @@
-import { type Nest, type NestPiece, type Placement, splicePiece, type Unplaced } from '#calc';
+import {
+  type Nest,
+  type NestPiece,
+  type nestPieces,
+  type Placement,
+  splicePiece,
+  type Unplaced,
+} from '#calc';
 import type { CutPiece } from './cut-pieces.ts';
-import type { NestInput } from './nest-worker.ts';
 
 /** Used where the builder sets nothing else: half of 25 mm masking tape, and a common selvage (common practice, no source), m */
 export const usualMask = 0.0125;
 export const usualSelvage = 0.01;
 /** Where neither the shelf nor the builder says how wide the roll is, m */
 export const usualRoll = 1;
+
+export type NestInput = Parameters<typeof nestPieces>[0];
 
 export interface RollSettings {
   /** m */

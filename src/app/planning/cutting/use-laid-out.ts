@@ -1,10 +1,11 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { beside } from '#app/platform/beside.ts';
+import type { Nest } from '#calc';
 import type { ClothGroup } from './cloth-groups.ts';
 import { type CuttingDraft, rollInput } from './cutting-draft.ts';
 import { type CuttingProblem, cuttingProblem } from './cutting-words.ts';
-import { type LaidOut, layOut, type RollSettings } from './lay-out.ts';
-import { nestAside } from './nest-aside.ts';
+import { type LaidOut, layOut, type NestInput, type RollSettings } from './lay-out.ts';
 
 export interface Laid {
   out: LaidOut;
@@ -30,9 +31,10 @@ function settingsOf(group: ClothGroup, draft: CuttingDraft): RollSettings | unde
 }
 
 function start(group: ClothGroup, settings: RollSettings, { laid, problem, busy }: Laying): () => void {
-  const aside = nestAside();
+  const script = new Worker(new URL('./nest-worker.ts', import.meta.url), { type: 'module' });
+  const layer = beside<NestInput, Nest>(script);
   busy.value = true;
-  layOut(group.pieces, settings, aside.nest)
+  layOut(group.pieces, settings, layer.ask)
     .then((out) => {
       laid.value = { out, settings };
       problem.value = undefined;
@@ -42,9 +44,9 @@ function start(group: ClothGroup, settings: RollSettings, { laid, problem, busy 
     })
     .finally(() => {
       busy.value = false;
-      aside.stop();
+      layer.stop();
     });
-  return aside.stop;
+  return layer.stop;
 }
 
 /** The pieces of a cloth on its roll, laid out anew when a figure changes. */

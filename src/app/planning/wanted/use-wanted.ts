@@ -1,13 +1,14 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { beside, NotOnThePhone } from '#app/platform/beside.ts';
 import type { WantedInput } from '#calc';
-import { wantedAside } from './wanted-aside.ts';
 import type { Wanted } from './wanted-worker.ts';
 
 export interface Searching {
   /** Of the last search that came to an end, with what it was asked. */
   found: Signal<{ wanted: Wanted; input: WantedInput } | undefined>;
-  refused: Signal<boolean>;
+  /** Why the last one gave nothing. */
+  refused: Signal<'tooFar' | 'notOnThePhone' | undefined>;
   busy: Signal<boolean>;
 }
 
@@ -15,25 +16,26 @@ export interface Searching {
 const pause = 250;
 
 function start(input: WantedInput, { found, refused, busy }: Searching): () => void {
-  const aside = wantedAside();
+  const script = new Worker(new URL('./wanted-worker.ts', import.meta.url), { type: 'module' });
+  const searcher = beside<WantedInput, Wanted>(script);
   busy.value = true;
   let given = false;
-  aside
-    .search(input)
+  searcher
+    .ask(input)
     .then((wanted) => {
       found.value = { wanted, input };
-      refused.value = false;
+      refused.value = undefined;
     })
-    .catch(() => {
-      if (!given) refused.value = true;
+    .catch((error: Error) => {
+      if (!given) refused.value = error instanceof NotOnThePhone ? 'notOnThePhone' : 'tooFar';
     })
     .finally(() => {
       if (!given) busy.value = false;
-      aside.stop();
+      searcher.stop();
     });
   return () => {
     given = true;
-    aside.stop();
+    searcher.stop();
   };
 }
 
@@ -41,7 +43,7 @@ function start(input: WantedInput, { found, refused, busy }: Searching): () => v
 export function useWanted(input: WantedInput | undefined): Searching {
   const searching: Searching = {
     found: useSignal<{ wanted: Wanted; input: WantedInput } | undefined>(undefined),
-    refused: useSignal(false),
+    refused: useSignal<'tooFar' | 'notOnThePhone' | undefined>(undefined),
     busy: useSignal(true),
   };
   useEffect(() => {

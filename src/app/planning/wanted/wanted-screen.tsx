@@ -33,6 +33,12 @@ const frameOf = ({ found, home }: LoadedPlan) => ({
   back: { to: home, label: 'Loads' },
 });
 
+const refusals = {
+  tooFar: 'These loads and this wall are too far apart: check the figures of the loads and their units.',
+  notOnThePhone:
+    'What goes through the plies is not on the phone yet: with a network, come back to this screen.',
+};
+
 function Search({ of, checked, draft, first }: Props & { first: Asking }) {
   const { found: doc } = of;
   const { tube, loads } = checked;
@@ -79,7 +85,7 @@ function Search({ of, checked, draft, first }: Props & { first: Asking }) {
       )}
       {refused.value && (
         <Warning kind="amber" title="Cannot be reckoned">
-          These loads and this wall are too far apart: check the figures of the loads and their units.
+          {refusals[refused.value]}
         </Warning>
       )}
       {answer && taking && <Found length={tube.length} input={answer.input} taking={taking} kept={kept} />}
