@@ -227,6 +227,12 @@ describe('wanted plies', () => {
     });
   });
 
+  it('are one where one may be and nothing pulls, and none is refused', () => {
+    const idle = { ...wanted, least: 1, cases: [{ loads: [tip(0.001)], loadFactor: 1 }] };
+    expect(wantedPlies(idle).stations.map(({ plies: n }) => n)).toEqual(wanted.stations.map(() => 1));
+    expect(() => wantedPlies({ ...wanted, least: 0 })).toThrow('least must be at least 1');
+  });
+
   it('are more where it may bend less, and the limit is said to rule', () => {
     const found = wantedPlies({ ...wanted, deflectionLimit: 0.15 });
     expect(found.deflection).toBeLessThanOrEqual(0.15);

@@ -4,13 +4,14 @@ import {
   edgesStack,
   plyDrops,
   plyThicknessFromDiameter,
+  rollPieces,
   seamCheck,
   trueSizeTiles,
   tubeMass,
   widthForWraps,
   wrapsForWidth,
 } from '#calc';
-import { plies, rolledOn, shapes, straight } from './wall-pieces.ts';
+import { cylinder, plies, rolledOn, shapes, straight } from './wall-pieces.ts';
 
 const even = (wraps: number) => straight([0, wraps], [3, wraps]);
 const resin = { resinDensity: 1180, fiberVolumeFraction: 0.35 };
@@ -47,6 +48,48 @@ describe('edges that stack up', () => {
     const roll = rolledOn(0.038, 3, plies(even(2), { clock: 1.5 }), plies(straight([0, 8], [3, 2])));
     expect(edgesStack({ roll }).filter(({ first }) => first.edge === 'free')).not.toEqual([]);
     expect(edgesStack({ roll, longerThan: 1 }).filter(({ second }) => second.edge === 'free')).toEqual([]);
+  });
+});
+
+describe('where edges run together', () => {
+  const turning = fc.double({ min: 1, max: 6, noNaN: true });
+
+  it('is every stretch on which no sample is further apart, from its first to its last', () => {
+    fc.assert(
+      fc.property(
+        turning,
+        turning,
+        turning,
+        fc.double({ min: 0, max: 6, noNaN: true }),
+        (foot, mid, tip, clock) => {
+          const within = 0.02;
+          const roll = rolledOn(
+            0.038,
+            3,
+            plies(even(2)),
+            plies(straight([0, foot], [1.3, mid], [3, tip]), { clock }),
+          );
+          const apart = (i: number) => {
+            const turns = 2 - (clock / (2 * Math.PI) + (roll.pieces[1]?.wraps[i] ?? 0));
+            return Math.PI * (roll.outsideDiameter[i] ?? 0) * Math.abs(turns - Math.round(turns));
+          };
+          const together: [number, number][] = [];
+          for (let i = 0, from = -1; i <= roll.at.length; i += 1) {
+            const near = i < roll.at.length && apart(i) <= within;
+            if (near && from < 0) from = i;
+            if (!near && from >= 0) {
+              const run: [number, number] = [roll.at[from] ?? 0, roll.at[i - 1] ?? 0];
+              if (run[1] - run[0] > 0.1) together.push(run);
+              from = -1;
+            }
+          }
+          const told = edgesStack({ roll, within }).filter(
+            ({ first, second }) => first.edge === 'free' && second.edge === 'free',
+          );
+          expect(told.map(({ from, to }) => [from, to])).toEqual(together);
+        },
+      ),
+    );
   });
 });
 
@@ -93,6 +136,23 @@ describe('plies that drop', () => {
       [1, 1],
       [1.4, 1.4],
     ]);
+  });
+
+  it('are told of from where the wall begins to change to where it ends, square end and ramp together', () => {
+    const square = plies(straight([0, 1], [1, 1]));
+    const ramp = plies(straight([0, 3], [1.0005, 3], [1.003, 2], [3, 2]));
+    const drops = plyDrops({ roll: rolledOn(0.038, 3, square, ramp) });
+    expect(drops.map(({ from, to }) => [from, to])).toEqual([[1, 1.003]]);
+    expect(drops[0]?.drop).toBeCloseTo(0.0006, 9);
+  });
+
+  it('are told of no further than they drop, however finely the wall is looked at', () => {
+    const ramp = plies(straight([0, 4], [1, 4], [1.004, 2], [3, 2]));
+    const roll = rollPieces({ mandrel: cylinder(0.038, 3), pieces: [ramp], length: 3, step: 0.001 });
+    const [drop, ...more] = plyDrops({ roll });
+    expect(drop?.from).toBeCloseTo(1, 9);
+    expect(drop?.to).toBeCloseTo(1.004, 9);
+    expect(more).toEqual([]);
   });
 
   it('are told of where foam ends square', () => {

@@ -192,6 +192,12 @@ describe('a starting shape', () => {
     expect(at('sleeve')).toEqual([6, 6, 2, 2, 2]);
   });
 
+  it('has no two stations in one place where a thickening fades out right at an end', () => {
+    expect(of('thickening', 2.25).stations.map((one) => one.at)).toEqual([0, 1.5, 2.25, 3]);
+    expect(of('thickening', 0.75).stations.map((one) => one.at)).toEqual([0, 0.75, 1.5, 3]);
+    expect(of('sleeve', 2.85).stations.map((one) => one.at)).toEqual([0, 2.85, 3]);
+  });
+
   it('has its middle where it is asked for, and is refused off the tube', () => {
     expect(shapeAt({ shape: of('thickening', 0.6), at: 0.6 })).toBe(6);
     expect(() => of('thickening', 3)).toThrow('at must be');

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import {
   bondPeak,
   brazierMoment,
+  clampCrush,
   laminaFromFiber,
   plyReserve,
   squeezeTest,
@@ -98,6 +99,53 @@ describe('a tube of one metal, laid in plies turned any way', () => {
     expect(share(1 / ringStiffness, (0.149 * 0.02 ** 3) / d22)).toBeLessThan(2e-3);
     const squeezed = squeezeTest({ force: 5, width: 0.03, deflection: 5 / 0.03 / ringStiffness, radius });
     expect(share(squeezed.hoopBending, d22)).toBeLessThan(1e-9);
+  });
+
+  it('arithmetic: of metal bears, pressed from two sides, what its ring bears', () => {
+    const strength = { xt: 200e6, xc: 200e6, yt: 200e6, yc: 200e6, s: 1e12 };
+    const worst = (6 * 0.31831 * (200 / 0.05) * 0.015) / 0.001 ** 2;
+    const section = wallSection({
+      innerDiameter: 0.029,
+      plies: [{ ...metal, angle: 0, thickness: 0.001, strength }],
+    });
+    expect(share(clampCrush({ section, force: 200, width: 0.05 }).reserve ?? 0, 200e6 / worst)).toBeLessThan(
+      1e-5,
+    );
+  });
+
+  // Roark, circular rings, two opposite loads: 0.3183 W R where it is pressed, 0.1817 W R and W/2 at the sides.
+  // Gere and Timoshenko, composite beams: the stress of each layer by the transformed section.
+  it('arithmetic: of two layers bears, pressed from two sides, what its ring of two materials bears', () => {
+    const [inner, outer] = [8e9, 90e9];
+    const [t1, t2, pressed] = [0.0007, 0.0004, 200 / 0.05];
+    const bears = (strength: { xt: number; xc: number; yt: number; yc: number }) => {
+      const ply = { g12: 3e9, nu12: 0, strength: { ...strength, s: 1e12 } };
+      const section = wallSection({
+        innerDiameter: 0.03,
+        plies: [
+          { ...ply, e1: outer, e2: inner, angle: 0, thickness: t1 },
+          { ...ply, e1: outer, e2: inner, angle: Math.PI / 2, thickness: t2 },
+        ],
+      });
+      return clampCrush({ section, force: 200, width: 0.05 });
+    };
+    const radius = (0.03 + t1 + t2) / 2;
+    const stiff = inner * t1 + outer * t2;
+    const neutral = ((inner * t1 * t1) / 2 + outer * t2 * (t1 + t2 / 2)) / stiff;
+    const about = (e: number, from: number, to: number) =>
+      (e * ((to - neutral) ** 3 - (from - neutral) ** 3)) / 3;
+    const bending = about(inner, 0, t1) + about(outer, t1, t1 + t2);
+    const stress = (e: number, z: number, moment: number, force: number) =>
+      e * (force / stiff - (moment * (z - neutral)) / bending);
+    const top = (e: number, z: number) => stress(e, z, pressed * radius * 0.31831, 0);
+    const sideMoment = -pressed * radius * 0.18169;
+    const strong = { xt: 1e12, xc: 1e12, yt: 1e12, yc: 1e12 };
+    expect(bears({ ...strong, xc: 900e6 }).reserve).toBeCloseTo(900e6 / -top(outer, t1 + t2), 3);
+    expect(bears({ ...strong, yt: 40e6 }).reserve).toBeCloseTo(40e6 / top(inner, 0), 3);
+    const { reserve, mode } = bears({ ...strong, xt: 900e6 });
+    const faces = [t1, t1 + t2].flatMap((z) => [top(outer, z), stress(outer, z, sideMoment, -pressed / 2)]);
+    expect(reserve).toBeCloseTo(900e6 / Math.max(...faces), 3);
+    expect(mode).toBeDefined();
   });
 });
 
