@@ -54,18 +54,21 @@ interface SecondaryProps {
   pressed?: boolean;
   /** What it does, where the room lets only a part of it be seen. */
   label?: string;
+  /** Why there is nothing to press now, shown in its place. */
+  not?: string | undefined;
 }
 
-export function Secondary({ children, onPress, pressed, label }: SecondaryProps) {
+export function Secondary({ children, onPress, pressed, label, not }: SecondaryProps) {
   return (
     <button
       type="button"
       class="secondary"
       aria-pressed={pressed}
       aria-label={label}
-      onClick={() => onPress()}
+      aria-disabled={not === undefined ? undefined : true}
+      onClick={() => not === undefined && onPress()}
     >
-      {children}
+      {not ?? children}
     </button>
   );
 }

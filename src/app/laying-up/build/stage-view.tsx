@@ -59,7 +59,7 @@ function Forgotten({ state, stage }: { state: BuildState; stage: StageState }) {
   );
 }
 
-/** What a stage can be asked: tape, clearance, and what to cut where the plan was drawn piece by piece. */
+/** What is looked up before hands get to it: tape, clearance, what to cut where the plan was drawn piece by piece. */
 function Asked({ state, stage }: { state: BuildState; stage: StageState }) {
   const { id } = state.header;
   if (stage.stage === 'shrinkTape')
@@ -93,6 +93,7 @@ export function StageView({ state, stage }: { state: BuildState; stage: StageSta
       >
         <StageStrip stages={state.stages} shown={stage} />
         <StageWarnings state={state} stage={stage} />
+        <Asked state={state} stage={stage} />
         <ol class="steps">
           {stage.steps.map((step) => (
             <StepLine
@@ -106,7 +107,6 @@ export function StageView({ state, stage }: { state: BuildState; stage: StageSta
           ))}
         </ol>
         <Forgotten state={state} stage={stage} />
-        <Asked state={state} stage={stage} />
         <TakenFrom state={state} stage={stage} />
         <Rated state={state} stage={stage} onRate={() => (ticking.asked.value = { kind: 'rate' })} />
         <Beside>

@@ -7,6 +7,7 @@ import { plyThickness, type WalledPlan } from '#app/planning/wall/wall-model.ts'
 import { findDoc } from '#app/state/documents.ts';
 import { widthForWraps } from '#calc';
 import type { Plan } from '#shared/record/plan.ts';
+import { darkInSun } from '#shared/reference/service-margin.ts';
 
 export interface PlanDraft extends MakingDraft {
   cure: CureDraft;
@@ -22,8 +23,6 @@ export interface PlanDraft extends MakingDraft {
   fromWall: Signal<boolean>;
 }
 
-/** A dark tube in the sun (common practice, no source), K */
-const darkInSun = 348.15;
 export function planDraft(plan?: Plan): PlanDraft {
   return {
     ...makingDraft(plan, false),

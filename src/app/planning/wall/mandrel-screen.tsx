@@ -93,7 +93,9 @@ export function MandrelScreen({ params }: { params: Params }) {
       actions={
         <>
           <Beside>
-            <Secondary onPress={draft.undo}>{draft.canUndo.value ? 'Undo' : 'Nothing to undo'}</Secondary>
+            <Secondary onPress={draft.undo} not={draft.canUndo.value ? undefined : 'Nothing to undo'}>
+              Undo
+            </Secondary>
           </Beside>
           <Action
             onPress={() => go(`/plan/${doc}/wall`)}

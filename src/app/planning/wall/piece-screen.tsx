@@ -177,7 +177,9 @@ export function PieceScreen({ params }: { params: Params }) {
       actions={
         <>
           <Beside>
-            <Secondary onPress={draft.undo}>{draft.canUndo.value ? 'Undo' : 'Nothing to undo'}</Secondary>
+            <Secondary onPress={draft.undo} not={draft.canUndo.value ? undefined : 'Nothing to undo'}>
+              Undo
+            </Secondary>
           </Beside>
           <Action
             onPress={() => go(back.to)}

@@ -92,7 +92,9 @@ export function WallScreen({ params }: { params: Params }) {
       actions={
         <>
           <Beside>
-            <Secondary onPress={draft.undo}>{draft.canUndo.value ? 'Undo' : 'Nothing to undo'}</Secondary>
+            <Secondary onPress={draft.undo} not={draft.canUndo.value ? undefined : 'Nothing to undo'}>
+              Undo
+            </Secondary>
             {!draft.changed.value && <LinkButton to={`/plan/${doc}/cutting`}>Lay it on the roll</LinkButton>}
           </Beside>
           <Action onPress={save} not={whyNot(draft)}>
