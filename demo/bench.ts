@@ -1,5 +1,5 @@
 import type { BuildHeader } from '#shared/record/build.ts';
-import type { ClockPurpose, RatingOf } from '#shared/record/entry.ts';
+import type { ClockPurpose, LifeBasis, RatingOf } from '#shared/record/entry.ts';
 import type { Plan } from '#shared/record/plan.ts';
 import { drawing } from './draw.ts';
 import type { Ids } from './journal.ts';
@@ -56,6 +56,11 @@ export interface BuildStory extends Rolls {
   before?: Readonly<Record<string, (bench: Bench) => void>>;
 }
 
+/** What the builder read of the shop, °C and % of humidity; on an ordinary day where the story says nothing. */
+export function shopOf({ surroundings }: BuildStory): NonNullable<BuildStory['surroundings']> {
+  return surroundings ?? { air: 22, resin: 22, mandrel: 21, humidity: 48 };
+}
+
 /** The builder at work on one tube: where the clock stands, and what the cups held. */
 export class Bench {
   readonly journal: Journal;
@@ -101,7 +106,7 @@ export class Bench {
     label: string,
     lasts: number,
     warns: number,
-    of: { cup?: string; step?: string; round?: number },
+    of: { cup?: string; step?: string; round?: number; basis?: LifeBasis },
   ): string {
     const clock = this.ids.at(this.now);
     this.say({ kind: 'clockStarted', clock, purpose, label, lasts, warns, ...of });

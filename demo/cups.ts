@@ -1,7 +1,8 @@
+import { lifeOfCup } from '#app/laying-up/mix/cup-life.ts';
 import { correctionForOvershoot, cupsFor, hardenerForResin } from '#calc';
-import type { Bench, CupStory } from './bench.ts';
-import { onScale } from './draw.ts';
-import { hardenerPerResin, resinWanted, usableLife } from './materials.ts';
+import { type Bench, type CupStory, shopOf } from './bench.ts';
+import { onMeter, onScale } from './draw.ts';
+import { hardenerPerResin, resinWanted } from './materials.ts';
 
 /** Mixes the cups of a build one after the other, each poured out before the next is begun. */
 export function mixCups(bench: Bench): void {
@@ -43,9 +44,18 @@ function mixCup(bench: Bench, story: CupStory, cup: { number: number; of: number
   bench.now += 45_000;
   const resin = pour(bench, id, 'resin', wanted + bench.draw(-0.0004, 0.0012));
   bench.now += 55_000;
-  bench.startClock('potLife', `Cup ${cup.number} of ${cup.of}, ${system.hardener}`, usableLife(system), 300, {
+  const { air, resin: warm } = shopOf(bench.story);
+  const kelvin = (celsius: number) => onMeter(celsius + 273.15).temperature;
+  const { usable, basis } = lifeOfCup(system, {
+    mass: resin * (1 + ratio),
+    resin: kelvin(warm),
+    air: kelvin(air),
+    assumed: false,
+  });
+  bench.startClock('potLife', `Cup ${cup.number} of ${cup.of}, ${system.hardener}`, usable, 300, {
     cup: id,
     round: 1,
+    basis,
   });
   bench.now += 35_000;
   pourHardener(bench, story, id, resin, ratio);

@@ -52,11 +52,6 @@ export function hardenerPerResin({ ratio, resinDensity, hardenerDensity }: Resin
   }
 }
 
-/** For gel and peak only 0.65 of the quoted time is usable: common practice, no source. s */
-export function usableLife({ potLife }: ResinSystem): number {
-  return potLife.ends === 'viscosityDoubled' ? potLife.time : 0.65 * potLife.time;
-}
-
 /** Resin that the plan's fiber volume leaves in the part, kg. */
 export function resinWanted(clothMass: number, { goal }: Plan, { cloth, resin }: Materials): number {
   const fiber = fiberMassFraction({

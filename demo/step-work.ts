@@ -1,6 +1,6 @@
 import type { Step } from '#shared/record/checklist.ts';
 import { ratingsOf, type WeightOf } from '#shared/record/entry.ts';
-import type { Bench } from './bench.ts';
+import { type Bench, shopOf } from './bench.ts';
 import { mixCups } from './cups.ts';
 import { onMeter, onScale, rounded } from './draw.ts';
 import { measureTube } from './measure.ts';
@@ -25,12 +25,7 @@ function sleeveMass({ plan }: Bench): number {
 }
 
 function surroundings(bench: Bench): void {
-  const { air, resin, mandrel, humidity } = bench.story.surroundings ?? {
-    air: 22,
-    resin: 22,
-    mandrel: 21,
-    humidity: 48,
-  };
+  const { air, resin, mandrel, humidity } = shopOf(bench.story);
   const kelvin = (celsius: number) => onMeter(celsius + 273.15).temperature;
   bench.say({
     kind: 'surroundings',

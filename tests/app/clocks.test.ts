@@ -13,7 +13,7 @@ import {
 } from '#app/laying-up/clocks/clock-words.ts';
 import { tapeClock, tapeDeadline, wetCups } from '#app/laying-up/clocks/tape-deadline.ts';
 import type { ClockState } from '#shared/record/clock-state.ts';
-import { begun, buildOf, cupOf, minutes, ovenOf, ticksOf } from './shop-of.ts';
+import { begun, buildOf, cupOf, type Event, minutes, ovenOf, ticksOf } from './shop-of.ts';
 
 const bench = { builds: [], ovenLoads: [], clocks: [] };
 const plain = (text: string) => text.replace(/\u00a0/g, ' ');
@@ -32,6 +32,31 @@ function timer(clock: string, minute: number, lasts: number, warns = 0): ClockSt
     warns: warns * 60,
   };
 }
+
+describe('a cup that nobody called empty', () => {
+  const potLives = (events: Parameters<typeof buildOf>[0]) =>
+    listClocks({ ...bench, builds: [buildOf(events)] }, minutes(30)).filter(({ kind }) => kind === 'potLife');
+
+  it('has its clock while its resin may still go on, and none once the tape is on', () => {
+    expect(potLives(cupOf('a', 1, 10))).toHaveLength(1);
+    expect(potLives([...cupOf('a', 1, 10), ...ticksOf('wrap', 20)])).toHaveLength(1);
+    expect(potLives([...cupOf('a', 1, 10), ...ticksOf('shrinkTape', 20)])).toEqual([]);
+  });
+
+  it('has none once its tube lies in an oven, but one that is mixed after that has', () => {
+    const joined: Event = {
+      minute: 20,
+      kind: 'joinedOvenLoad',
+      build: 'build-1',
+      ovenLoad: 'load-1',
+      round: 1,
+    };
+    expect(potLives([...cupOf('a', 1, 10), joined])).toEqual([]);
+    expect(potLives([...cupOf('a', 1, 10), joined, ...cupOf('b', 2, 25)]).map(({ name }) => name)).toContain(
+      'Cup 2',
+    );
+  });
+});
 
 describe('the time by which all tape must be on', () => {
   // Expected times by hand: in the cup at full pace, on the film at half of it (common practice, no source).

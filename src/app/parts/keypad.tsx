@@ -55,7 +55,12 @@ export function Keypad({ text, label }: Props) {
   }, []);
   const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '0', 'erase'];
   return (
-    <div ref={pad} class="keypad" role="group" aria-label={label}>
+    <div
+      ref={pad}
+      class={text.value === '' ? 'keypad' : 'keypad keypad-typed'}
+      role="group"
+      aria-label={label}
+    >
       {keys.map((key) => (
         <button
           key={key}

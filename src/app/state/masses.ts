@@ -19,10 +19,12 @@ export interface PartMasses {
 /** The weights that results are computed from. A tube trimmed before it was weighed counts with its offcuts. */
 export function partMasses(state: BuildState): PartMasses {
   const mass = (what: Parameters<BuildState['weights']['get']>[0]) => state.weights.get(what)?.entry.mass;
-  const offcut = mass('offcut') ?? 0;
+  const offcut = mass('offcut');
   const asTrimmed = mass('trimmed');
-  const cured = mass('cured') ?? (asTrimmed === undefined ? undefined : asTrimmed + offcut);
-  const trimmed = asTrimmed ?? (cured === undefined ? undefined : Math.max(0, cured - offcut));
+  // Without its offcuts their cloth would count as no resin: no result is better than a lean one that is none.
+  const together = asTrimmed === undefined || offcut === undefined ? undefined : asTrimmed + offcut;
+  const cured = mass('cured') ?? together;
+  const trimmed = asTrimmed ?? (cured === undefined ? undefined : Math.max(0, cured - (offcut ?? 0)));
   const filmIn = mass('filmIn');
   const { coreMass, coreResin = 0 } = state.header;
   const wet = mass('wetCloth');

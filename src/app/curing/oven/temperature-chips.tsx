@@ -20,20 +20,38 @@ interface Props {
   channel?: string;
 }
 
-/** Chips move on this often at most, so that none slips away under a thumb, ms */
+/** For so long chips stay as they were drawn, ms */
 const settleFor = 60_000;
 
-/** The chips around what is expected, held still while one is chosen. */
-function useChips(load: OvenState, channel: string, isChosen: boolean): { chips: Chip[]; expected: number } {
+interface Held {
+  about: string;
+  facts: number;
+  since: number;
+  chips: Chip[];
+  /** K */
+  expected: number;
+}
+
+const isOutside = (chips: readonly Chip[], expected: number) =>
+  expected < (chips[0]?.si ?? 0) || expected > (chips.at(-1)?.si ?? 0);
+
+/**
+ * The chips around what is expected. They move on only when something was logged, or when what is expected has left
+ * them, and never while one is chosen: none slips away under a thumb.
+ */
+function useChips(load: OvenState, channel: string, isChosen: boolean): Held {
   const system = settings.value.units;
+  const held = useRef<Held>(undefined);
+  const was = held.current;
   const about = `${channel} ${system}`;
-  const key = `${load.facts.length} ${Math.floor(now.value / settleFor)}`;
-  const held = useRef<{ about: string; key: string; chips: Chip[]; expected: number }>(undefined);
-  if (held.current?.about !== about || (held.current.key !== key && !isChosen)) {
-    const expected = expectedReading(load, channel, Date.now());
-    held.current = { about, key, expected, chips: chipsAround(expected, system) };
-  }
-  return held.current;
+  const facts = load.facts.length;
+  const isNew = was?.about !== about || (was.facts !== facts && !isChosen);
+  if (was && !isNew && (isChosen || now.value - was.since < settleFor)) return was;
+  const expected = expectedReading(load, channel, Date.now());
+  if (was && !isNew && !isOutside(was.chips, expected)) return was;
+  const drawn = { about, facts, since: now.value, expected, chips: chipsAround(expected, system) };
+  held.current = drawn;
+  return drawn;
 }
 
 /** Says what was logged, where the next press was made. */

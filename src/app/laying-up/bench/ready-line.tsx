@@ -36,7 +36,8 @@ export function ReadyWords() {
   useEffect(() => {
     if (at === 'ready') markSeen();
   }, [at]);
-  return <p role="status">{says[at]}</p>;
+  // Said before, it holds while the worker has not answered yet.
+  return <p role="status">{says[at === 'notYet' && seen.value ? 'ready' : at]}</p>;
 }
 
 /** Said once, until it is seen. */

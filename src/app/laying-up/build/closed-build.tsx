@@ -1,6 +1,9 @@
+import { useEffect } from 'preact/hooks';
+import { curedByWeight } from '#app/made/results/by-weight.ts';
 import { Action, Secondary } from '#app/parts/action.tsx';
 import { Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
+import { Warning } from '#app/parts/warning.tsx';
 import { go } from '#app/router.ts';
 import { now, zoneAt } from '#app/state/now.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
@@ -11,6 +14,8 @@ import { UndoBar } from './undo-bar.tsx';
 
 /** A build that is done: what became of it, and the way back in. */
 export function ClosedBuild({ state, closedAt }: { state: BuildState; closedAt: number }) {
+  // It takes the place of a route that was scrolled down to its last step.
+  useEffect(() => scrollTo(0, 0), []);
   const { header, disposition } = state;
   const zone = zoneAt(closedAt);
   const day = formatDay(closedAt, zone, now.value).replace(/^(Today|Yesterday)$/, (word) =>
@@ -34,6 +39,11 @@ export function ClosedBuild({ state, closedAt }: { state: BuildState; closedAt: 
         {disposition ? `Judged ${outcomeWords[disposition.entry.outcome].toLowerCase()}. ` : ''}
         Closed {when}.
       </p>
+      {disposition?.entry.outcome !== 'scrap' && !curedByWeight(state).ok && (
+        <Warning kind="amber" title="How much resin is in it is not known">
+          The tube was not weighed, or not all of it. It can be weighed still.
+        </Warning>
+      )}
       {disposition?.entry.text && <p class="quiet">{disposition.entry.text}</p>}
       <Rows>
         <Row to={`/weigh/${header.id}`} title="Weights and results" />

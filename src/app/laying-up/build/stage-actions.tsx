@@ -1,3 +1,5 @@
+import { isMixed } from '#app/laying-up/clocks/cup-clock.ts';
+import { CupEmptied } from '#app/laying-up/mix/cup-buttons.tsx';
 import { Action, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { HoldAction } from '#app/parts/hold-action.tsx';
 import { goInstead } from '#app/router.ts';
@@ -50,6 +52,9 @@ function Nearby({ state, stage, ticking }: Props) {
   }
   const cup = repeating.includes(stage.stage) && cupsOf(state, round).length > 0 && cupLabel(state, round);
   if (cup) return <LinkButton to={mixAddress(state)}>{cup}</LinkButton>;
+  // Its clock runs as in a deep cup until a thumb says otherwise; the tick that it was poured out may be pressed alone.
+  const standing = cupsOf(state, round).find((c) => isMixed(c) && c.emptyAt === undefined);
+  if (standing && repeating.includes(stage.stage)) return <CupEmptied state={state} cup={standing} />;
   const present = presentStage(state);
   if (!step || !present || present === stage) return null;
   return (
@@ -103,9 +108,10 @@ export function StageActions(props: Props) {
       <UndoWords state={props.state} />
       <div class="beside route-keys">
         <Secondary onPress={() => (asked.value = { kind: 'stages' })}>All stages</Secondary>
-        <UndoKey state={props.state} />
         <Nearby {...props} />
         <Secondary onPress={() => (asked.value = { kind: 'note' })}>Note or photo</Secondary>
+        {/* Last: what takes its place when it goes opens a sheet, and ticks nothing. */}
+        <UndoKey state={props.state} />
       </div>
       <Main {...props} />
     </div>

@@ -9,7 +9,7 @@ import {
 import type { ClockPurpose } from '#shared/record/entry.ts';
 import type { OvenState } from '#shared/record/oven-state.ts';
 import { type CupWhy, isMixed, lastsInCup, whyOf } from './cup-clock.ts';
-import { tapeClock, tapeDeadline } from './tape-deadline.ts';
+import { isPastResin, tapeClock, tapeDeadline } from './tape-deadline.ts';
 
 export type ClockKind = ClockPurpose | 'tape' | 'reading';
 
@@ -102,6 +102,7 @@ function tapeOf(state: BuildState, place: Place, now: number): RunningClock[] {
 function ofCup(state: BuildState, place: Place, clock: ClockState, now: number): RunningClock[] {
   const cup = clock.purpose === 'potLife' ? state.cups.find((c) => c.cup === clock.cup) : undefined;
   if (!cup || !isMixed(cup) || cup.hardenerAt !== clock.startedAt) return running(clock, place, now);
+  if (isPastResin(state, cup.round)) return [];
   const lasts = lastsInCup(state, cup);
   const why = whyOf(state, cup);
   const moved = { ...clock, lasts, warns: (clock.warns * lasts) / clock.lasts };

@@ -25,6 +25,14 @@ function lastWetStage({ stages }: BuildState, round: number): StageState | undef
   return ofRound.find((s) => s.stage === 'shrinkTape') ?? ofRound.find((s) => s.stage === 'wrap');
 }
 
+/** Its tape is on, or it lies in an oven: what still stands in a cup of that round is left over. */
+export function isPastResin(state: BuildState, round: number): boolean {
+  const last = state.cups.filter((c) => c.round === round).at(-1)?.hardenerAt ?? Number.POSITIVE_INFINITY;
+  return (
+    lastWetStage(state, round)?.done === true || state.ovenLoads.some(({ entry }) => entry.happenedAt > last)
+  );
+}
+
 function answeredAt(state: BuildState, round: number): number {
   const answers = holding(state.facts).flatMap(({ entry }) =>
     entry.kind === 'clockAnswered' && entry.clock === tapeClock(round) ? [entry.happenedAt] : [],

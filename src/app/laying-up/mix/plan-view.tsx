@@ -1,7 +1,10 @@
 import { Action, Beside, LinkButton, Secondary } from '#app/parts/action.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Caution, Warning } from '#app/parts/warning.tsx';
-import { oldWords } from '#app/stock/lots/old-words.ts';
+import { show } from '#app/state/show.ts';
+import { oldLot } from '#app/stock/lots/old-words.ts';
+import { TooOld } from '#app/stock/lots/too-old.tsx';
+import type { BuildState } from '#shared/record/build-state.ts';
 import { AllMixed } from './all-mixed.tsx';
 import { cupLife } from './cup-life.ts';
 import { CupLifeLines } from './cup-life-lines.tsx';
@@ -45,6 +48,27 @@ export function PlanView({ state, mix }: PlanProps) {
   );
 }
 
+/** Resin is reckoned from the cloth: whether it was on the scale decides whether the figure is worth its tenth. */
+function clothWords({ header, weights }: BuildState): string {
+  const weighed = weights.get('cutCloth')?.entry.mass;
+  return weighed === undefined
+    ? `For ${show(header.clothMass, 'mass')} of cloth, as the tube was begun with: not weighed since it was cut.`
+    : `For ${show(weighed, 'mass')} of cloth, as weighed.`;
+}
+
+function OldCans({ state }: { state: BuildState }) {
+  const old = (['resin', 'hardener'] as const).flatMap((of) => oldLot(state, of) ?? []);
+  if (old.length === 0) return null;
+  return (
+    <>
+      {old.map((lot) => (
+        <TooOld key={lot.name} lot={lot} />
+      ))}
+      <LinkButton to={`/lots/build/${state.header.id}`}>Take another can</LinkButton>
+    </>
+  );
+}
+
 function ToMix({ state, mix, plan, frame, onCups }: PlannedProps & { onCups: (cups: number) => void }) {
   const { resin } = state.header;
   const size = useCupSize(state, mix);
@@ -52,7 +76,6 @@ function ToMix({ state, mix, plan, frame, onCups }: PlannedProps & { onCups: (cu
   return (
     <Screen
       {...frame}
-      kicker={`${frame.kicker}${oldWords(state, 'resin')}${oldWords(state, 'hardener')}`}
       title={mix.cups.length === 0 ? 'Resin to mix' : 'Still to mix'}
       actions={
         <Action onPress={start} not={size.problem && 'Check the size of this cup'}>
@@ -61,10 +84,12 @@ function ToMix({ state, mix, plan, frame, onCups }: PlannedProps & { onCups: (cu
       }
     >
       <PlanFigures plan={plan} resin={resin} />
+      <OldCans state={state} />
       <ScaleWarning cup={size.total ?? plan.each.total} mix={mix} />
       <p>
         <strong>{ratioWords(resin)}</strong>
       </p>
+      <p>{clothWords(state)}</p>
       {mix.cups.length === 0 && (
         <Caution>
           Amine hardener burns eyes and can make skin allergic for life: glasses on before the can is opened,

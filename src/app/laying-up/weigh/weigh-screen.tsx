@@ -5,12 +5,13 @@ import { Row, Rows } from '#app/parts/rows.tsx';
 import { Screen } from '#app/parts/screen.tsx';
 import { Warning } from '#app/parts/warning.tsx';
 import { go, type Params } from '#app/router.ts';
+import { partMasses } from '#app/state/masses.ts';
 import { show } from '#app/state/show.ts';
 import { useBuild } from '#app/state/use-journal.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { formatRatio } from '#shared/units/ratio.ts';
 import { Laminate, plannedShare, ResinRule } from './laminate.tsx';
-import { nextWeighing, weighingOf, weighings } from './weights.ts';
+import { nextWeighing, offcutsMissing, weighingOf, weighings } from './weights.ts';
 
 /** While it is wet: the share of resin between the films, against the one planned. */
 function WetCloth({ state }: { state: BuildState }) {
@@ -29,6 +30,9 @@ function WetCloth({ state }: { state: BuildState }) {
   const applied = kept / (1 - header.goal.squeezeOut);
   const planned = applied / (applied + 1 - kept);
   const off = share - planned;
+  const { cloth, wetFilms = 0 } = partMasses(state);
+  const wanted = show(cloth / (1 - planned) + wetFilms, 'mass', 0);
+  const until = weights.has('wetFilms') ? `until it weighs ${wanted} with its films` : 'and weigh again';
   return (
     <>
       <h2>Resin between the films, before the tape</h2>
@@ -46,8 +50,8 @@ function WetCloth({ state }: { state: BuildState }) {
       {Math.abs(off) > 0.03 && (
         <Warning kind="amber" title={off > 0 ? 'Too much resin on it' : 'Too little resin on it'}>
           {off > 0
-            ? 'It can still be put right: squeegee more out, from the middle, and weigh again.'
-            : 'It can still be put right: pour on a little more, let it soak, and weigh again.'}
+            ? `It can still be put right: squeegee more out, from the middle, ${until}.`
+            : `It can still be put right: let it soak with a little more resin on it, ${until}.`}
         </Warning>
       )}
     </>
@@ -86,6 +90,11 @@ export function WeighScreen({ params }: { params: Params }) {
     >
       {result.ok || (!result.ok && result.why === 'lighterThanCloth') ? (
         <Laminate state={state} />
+      ) : offcutsMissing(state) ? (
+        <Warning kind="amber" title="Its offcuts are not weighed">
+          How much resin is in it cannot be told while cloth of it lies elsewhere. Weigh both ends together;
+          type 0 if nothing was cut off.
+        </Warning>
       ) : (
         <WetCloth state={state} />
       )}

@@ -50,10 +50,15 @@ export const weighings: readonly Weighing[] = [
     what: 'trimmed',
     title: 'Tube, ends cut',
     done: 'Trimmed tube weighs',
-    hint: 'If it was cut before it was weighed: with its offcuts it counts the same.',
+    hint: 'If it was cut before it was weighed: its offcuts are weighed next.',
     ticks: 'weighCured',
   },
-  { what: 'offcut', title: 'Offcuts', done: 'Offcuts weigh', hint: 'Both ends together.' },
+  {
+    what: 'offcut',
+    title: 'Offcuts',
+    done: 'Offcuts weigh',
+    hint: 'Both ends together; 0 when nothing was cut off.',
+  },
   {
     what: 'filmIn',
     title: 'Release film put in',
@@ -86,6 +91,10 @@ export function weighingOf(what: string | undefined): Weighing | undefined {
   return weighings.find((w) => w.what === what);
 }
 
+/** It was cut before it was weighed, and nobody knows how much cloth went with the ends. */
+export const offcutsMissing = ({ weights }: BuildState): boolean =>
+  weights.has('trimmed') && !weights.has('cured') && !weights.has('offcut');
+
 /** What is to be weighed next, by where the route is: nothing that is not on the bench yet. */
 export function nextWeighing(state: BuildState): WeightOf | undefined {
   const lacks = (what: WeightOf) => !state.weights.has(what);
@@ -106,6 +115,7 @@ export function nextWeighing(state: BuildState): WeightOf | undefined {
       return (['wetCloth', 'wetFilms'] as const).find(lacks);
     default:
       if (lacks('cured') && lacks('trimmed')) return 'cured';
+      if (offcutsMissing(state)) return 'offcut';
       return !lacks('filmIn') && lacks('filmOut') ? 'filmOut' : undefined;
   }
 }
@@ -128,7 +138,10 @@ export function doubtAbout(state: BuildState, what: WeightOf, mass: number): str
   if (what === 'filmOut' && filmIn !== undefined && mass > filmIn) {
     return `More than was put in, ${show(filmIn, 'mass')}: resin or tape is on it, or it is wet.`;
   }
-  if ((what === 'cured' || wet) && mass > 6 * cloth) {
+  if (what === 'trimmed' && mass < cloth / 2) {
+    return `Less than half its dry cloth, ${show(cloth, 'mass')}. Is the scale zeroed, is this the right tube?`;
+  }
+  if ((what === 'cured' || what === 'trimmed' || wet) && mass > 6 * cloth) {
     return `Six times its cloth, ${show(cloth, 'mass')}. Is the mandrel still in it?`;
   }
   return undefined;

@@ -1,13 +1,13 @@
 import { act } from '#app/laying-up/build/act.ts';
-import { retractDrafts, roleTick } from '#app/laying-up/build/ticks.ts';
+import { retractDrafts } from '#app/laying-up/build/ticks.ts';
 import { UndoBar } from '#app/laying-up/build/undo-bar.tsx';
 import { Action, Beside, Secondary } from '#app/parts/action.tsx';
 import { go } from '#app/router.ts';
 import { record } from '#app/state/record.ts';
-import { theStore } from '#app/state/shop.ts';
 import { show } from '#app/state/show.ts';
 import type { BuildState } from '#shared/record/build-state.ts';
 import { type CutLine, cutDraft, sumOfPieces } from './cut-list.ts';
+import { sumAsWeight } from './sum-as-weight.ts';
 
 /** Cut, or not cut after all. */
 export function toggleCut(state: BuildState, line: CutLine): Promise<boolean> {
@@ -17,13 +17,8 @@ export function toggleCut(state: BuildState, line: CutLine): Promise<boolean> {
     : act([cutDraft(state, line)], { said: `Cut: ${line.piece.name}` });
 }
 
-/** The pieces weighed one by one are all the cloth there is: their sum is its weight. */
 function takeSum(state: BuildState, mass: number): Promise<boolean> {
-  const subject = state.header.id;
-  const ticks = roleTick(state, 'weighCloth', { newId: () => theStore().newId() });
-  return act([{ kind: 'weight', subject, what: 'cutCloth', mass }, ...ticks], {
-    said: `Cut cloth: ${show(mass, 'mass')}`,
-  });
+  return act(sumAsWeight(state, mass), { said: `Cut cloth: ${show(mass, 'mass')}` });
 }
 
 function Main({ state, lines }: { state: BuildState; lines: readonly CutLine[] }) {

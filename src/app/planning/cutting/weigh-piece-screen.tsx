@@ -14,8 +14,9 @@ import type { BuildState } from '#shared/record/build-state.ts';
 import type { EntryDraft } from '#shared/record/entry.ts';
 import { unitFor } from '#shared/units/quantity.ts';
 import { buildShelf, walledPlanOf } from './build-shelf.ts';
-import { type CutLine, cutDraft, cutLines } from './cut-list.ts';
+import { type CutLine, cutDraft, cutLines, sumOfPieces } from './cut-list.ts';
 import { piecesOrProblem } from './cut-pieces.ts';
+import { sumAsWeight } from './sum-as-weight.ts';
 
 /** 20 kg: more than any scale on this bench. */
 const most = 20;
@@ -34,6 +35,12 @@ interface OnScale {
 const uncut = (state: BuildState, lines: readonly CutLine[]) =>
   lines.filter((l) => !l.step.done).map((l) => cutDraft(state, l));
 
+/** With the last piece weighed all cloth is: its sum is the weight that resin is mixed for. */
+function sumDrafts(state: BuildState, lines: readonly CutLine[], weighed: CutLine): EntryDraft[] {
+  const sum = sumOfPieces(lines.map((l) => (l.piece.id === weighed.piece.id ? weighed : l)));
+  return sum === undefined ? [] : sumAsWeight(state, sum);
+}
+
 function onScale(
   state: BuildState,
   lines: readonly CutLine[],
@@ -47,6 +54,7 @@ function onScale(
       drafts: (mass, typed) => [
         { kind: 'weight', subject: state.header.id, what: 'cutCloth', mass, typed, piece: line.piece.id },
         ...uncut(state, [line]),
+        ...sumDrafts(state, lines, { ...line, weighed: mass }),
       ],
     };
   }

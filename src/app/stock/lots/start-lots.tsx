@@ -7,7 +7,8 @@ import { now } from '#app/state/now.ts';
 import type { BuildHeader } from '#shared/record/build.ts';
 import type { EntryDraft } from '#shared/record/entry.ts';
 import { chooseLot, type LotOnShelf, lotsFor, type Need, shortBy } from './choose-lot.ts';
-import { leftWords, lotWords, pastSentence, showAmount } from './lot-words.ts';
+import { leftWords, lotWords, showAmount } from './lot-words.ts';
+import { TooOld } from './too-old.tsx';
 import type { ShelfLots } from './use-lots.ts';
 
 /** What the builder chose instead; '' is no lot. It lives as long as what is typed beside it. */
@@ -30,7 +31,6 @@ function taken(draft: MakingDraft, need: Need, { lots }: ShelfLots, at: number):
 /** What a lot cannot give, or should not: what, why, what to do now. */
 export function LotDoubt({ need, lot }: { need: Need; lot: LotOnShelf }) {
   const short = shortBy(need, lot);
-  const past = pastSentence(lot.lot, now.value);
   const { name } = lot.lot;
   return (
     <>
@@ -41,11 +41,7 @@ export function LotDoubt({ need, lot }: { need: Need; lot: LotOnShelf }) {
           record is wrong.
         </Warning>
       )}
-      {past && (
-        <Warning kind="amber" title={`${name}: too old`} announce>
-          {past} Set a small sample first and see it go hard, or take another.
-        </Warning>
-      )}
+      <TooOld lot={lot.lot} />
     </>
   );
 }
