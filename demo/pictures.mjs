@@ -28,9 +28,10 @@ async function open(to) {
 /** @param {string} name */
 const draw = (name) => page.screenshot({ path: `${folder}${name}.png` });
 
-/** Where the first line that says `words` leads. @param {string} words */
+/** Where the first line of the screen that says `words` leads; the strip of clocks says them too. @param {string} words */
 async function linkOf(words) {
-  const href = await page.getByRole('link', { name: words }).first().getAttribute('href');
+  const line = page.getByRole('main').getByRole('link', { name: words }).first();
+  const href = await line.getAttribute('href');
   if (!href) throw new Error(`no line says ${words}`);
   return href.replace('#', '');
 }

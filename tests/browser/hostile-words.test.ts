@@ -1,8 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
 import { readRecord, type StoredRecord } from '#shared/record/read.ts';
-import { demoShop } from '../../demo/make-shop.ts';
 import { script } from '../storage/hostile-backups.ts';
 import { backupOf } from './support/backup.ts';
+import { demoRecords } from './support/demo-records.ts';
 
 test.use({ serviceWorkers: 'allow' });
 
@@ -11,7 +11,7 @@ const free =
   /^(name|note|text|hint|label|axis|typed|value|station|air|humidity|hardener|resin|mandrel|material)$/;
 
 const at = Date.now() - 86_400_000;
-const shop = demoShop(at);
+const shop = demoRecords(at);
 const names = new Set<unknown>(shop.flatMap((r) => [r.id, 'doc' in r ? r.doc : '']));
 
 function withScript(value: unknown, key = ''): unknown {

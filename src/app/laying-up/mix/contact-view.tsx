@@ -65,7 +65,9 @@ export function ContactView({ state, cup, mixing, inCup }: Props) {
       }
     >
       <BigFigure label="Then pour to" {...showSplit(target, 'mass', decimalsForScaleStep(step, system))} />
-      <p>{targetWords({ cup, task, hardener: resin.hardener, mass }, runningTotal)}</p>
+      <p>
+        <strong>{targetWords({ cup, task, hardener: resin.hardener, mass }, runningTotal)}</strong>
+      </p>
       <p>Press as the first hardener touches the resin; the weight follows. From then on this cup lasts:</p>
       <CupLifeLines resin={resin} life={cupLife(state, massOf(state, cup), Date.now())} />
       <ReadAgain state={state} />

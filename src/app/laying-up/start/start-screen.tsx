@@ -39,7 +39,14 @@ function draftFor(plan: Doc<'plan'> | undefined): MakingDraft {
 
 function PlanPick({ plan }: { plan: Doc<'plan'> | undefined }) {
   const plans = docsOf('plan');
-  if (plans.length === 0) return null;
+  if (plans.length === 0) {
+    return (
+      <p class="quiet">
+        With its cloth cut and weighed a tube starts here. To draw its wall and have the cloth reckoned first,{' '}
+        <a href="#/plan/new">write a plan</a>.
+      </p>
+    );
+  }
   return (
     <SelectField
       label="From a plan"
