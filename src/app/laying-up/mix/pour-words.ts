@@ -16,7 +16,7 @@ interface Told {
 export function targetWords({ cup, task, hardener, mass, follows }: Told, runningTotal: boolean): string {
   if (task.correcting) return `${mass(task.wanted)} of ${task.part} puts this cup right.`;
   if (task.part === 'resin') return `then ${mass(follows ?? cup.wanted.hardener)} of ${hardener} follows`;
-  if (runningTotal) return `${mass(task.wanted)} of ${hardener} on ${mass(cup.resin)} of resin as poured`;
+  if (runningTotal) return `resin ${mass(cup.resin)} as poured + ${hardener} ${mass(task.wanted)}`;
   return `${hardener} alone, for ${mass(cup.resin)} of resin as poured`;
 }
 
