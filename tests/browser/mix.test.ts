@@ -224,6 +224,21 @@ test('when the last cup is on the cloth its step is ticked with the press that s
   await expect(page.getByRole('checkbox', { name: /Cups mixed by weight/ })).toBeChecked();
 });
 
+test('a cup that stands still is called empty from the route, and its clock goes with it', async ({
+  page,
+}) => {
+  const cups = [1, 2, 3].flatMap((n) => cupOf(`${n}`, n, 10 + n));
+  const empty = (cup: string) => ({ minute: 20, kind: 'cupEmpty', cup }) as const;
+  const phone = await atCups(page, [...before, ...cups, empty('1'), empty('2'), ...ticksOf('mix', 21)]);
+  await page.goto('./#/build/build-1/wetOut-1');
+  await expect(strip(phone)).toContainText('Cup 3');
+  await press(phone, 'Cup 3 is empty');
+  await expect(strip(phone)).not.toContainText('Cup 3');
+  await expect(button(phone, 'Cup 3 is empty')).toHaveCount(0);
+  await press(phone, 'Undo');
+  await expect(strip(phone)).toContainText('Cup 3');
+});
+
 test('every view of mixing passes the accessibility checks', async ({ page }) => {
   const phone = await atCups(page);
   const clean = async () => expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);

@@ -52,7 +52,9 @@ test.describe('before the app is on the phone', () => {
     await page.evaluate(() => {
       location.hash = '#/plan/demo-plan-lower-mast/cutting';
     });
-    await expect(page.getByText('What lays pieces out is not on the phone yet').first()).toBeVisible();
+    await expect(page.getByText('What lays pieces out is not on the phone yet').first()).toBeVisible({
+      timeout: 20_000,
+    });
     await page.evaluate(() => {
       location.hash = '#/plan/demo-plan-lower-mast/loads/wanted';
     });

@@ -116,6 +116,18 @@ test('a schedule over a limit is warned about before it is lit, with by how much
   await expect(page.getByLabel('Lasts', { exact: true })).toHaveValue('12 apples');
 });
 
+test('chips stand still under a thumb until what is expected has left them', async ({ page }) => {
+  // Up at 2 °C a minute: 30 °C at 4 min, so 28 to 32; what is expected leaves them at 5 min.
+  const phone = await open(page, '/oven/oven', burning([[4, 30]]), 4);
+  await expect(chip(phone, 30)).toBeVisible();
+  await page.clock.runFor(50_000);
+  await expect(chip(phone, 28)).toBeVisible();
+  await expect(chip(phone, 32)).toBeVisible();
+  await page.clock.runFor(120_000);
+  await expect(chip(phone, 28)).toHaveCount(0);
+  await expect(chip(phone, 34)).toBeVisible();
+});
+
 test('a due reading calls, is logged in two taps, and stands after a reload', async ({ page }) => {
   const phone = await open(page, '/oven/oven', burning(held.slice(0, 4)), 115);
   const clocks = page.getByRole('complementary', { name: 'Running clocks' });

@@ -26,6 +26,7 @@ const settleFor = 60_000;
 interface Held {
   about: string;
   facts: number;
+  /** ms */
   since: number;
   chips: Chip[];
   /** K */
