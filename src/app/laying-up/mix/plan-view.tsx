@@ -48,6 +48,8 @@ export function PlanView({ state, mix }: PlanProps) {
   );
 }
 
+const pouredFrom = ['resin', 'hardener'] as const;
+
 /** Resin is reckoned from the cloth: whether it was on the scale decides whether the figure is worth its tenth. */
 function clothWords({ header, weights }: BuildState): string {
   const weighed = weights.get('cutCloth')?.entry.mass;
@@ -56,21 +58,9 @@ function clothWords({ header, weights }: BuildState): string {
     : `For ${show(weighed, 'mass')} of cloth, as weighed.`;
 }
 
-function OldCans({ state }: { state: BuildState }) {
-  const old = (['resin', 'hardener'] as const).flatMap((of) => oldLot(state, of) ?? []);
-  if (old.length === 0) return null;
-  return (
-    <>
-      {old.map((lot) => (
-        <TooOld key={lot.name} lot={lot} />
-      ))}
-      <LinkButton to={`/lots/build/${state.header.id}`}>Take another can</LinkButton>
-    </>
-  );
-}
-
 function ToMix({ state, mix, plan, frame, onCups }: PlannedProps & { onCups: (cups: number) => void }) {
   const { resin } = state.header;
+  const old = pouredFrom.flatMap((of) => oldLot(state, of) ?? []);
   const size = useCupSize(state, mix);
   const { start, sheet } = useStart(state, plan, size.total ?? plan.each.total, mix.mixing.ratio);
   return (
@@ -83,8 +73,11 @@ function ToMix({ state, mix, plan, frame, onCups }: PlannedProps & { onCups: (cu
         </Action>
       }
     >
+      {old.map((lot) => (
+        <TooOld key={lot.name} lot={lot} />
+      ))}
       <PlanFigures plan={plan} resin={resin} />
-      <OldCans state={state} />
+      {old.length > 0 && <LinkButton to={`/lots/build/${state.header.id}`}>Take another can</LinkButton>}
       <ScaleWarning cup={size.total ?? plan.each.total} mix={mix} />
       <p>
         <strong>{ratioWords(resin)}</strong>
